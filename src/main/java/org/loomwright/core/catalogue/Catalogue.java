@@ -1,0 +1,146 @@
+package org.loomwright.core.catalogue;
+
+import org.loomwright.core.quantity.Length;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Everything the trade's tables say that a loom document may refer to by its short name. Immutable and thread-safe.
+ */
+public final class Catalogue {
+
+    private final Map<String, BaseColour> colours;
+    private final Map<String, ConductorSize> sizes;
+    private final Map<String, Covering> coverings;
+    private final Map<String, TerminalType> terminals;
+    private final List<OpeningSize> openingSizes;
+
+    /**
+     * @param colours basic colours
+     * @param sizes conductor sizes
+     * @param coverings kinds of covering
+     * @param terminals kinds of terminal
+     * @param openingSizes sizes of grommet, tube and clip
+     * @throws IllegalArgumentException if a short name stands twice in one table
+     */
+    public Catalogue(
+            List<BaseColour> colours,
+            List<ConductorSize> sizes,
+            List<Covering> coverings,
+            List<TerminalType> terminals,
+            List<OpeningSize> openingSizes) {
+        this.colours = byName(colours, BaseColour::letters);
+        this.sizes = byName(sizes, ConductorSize::designation);
+        this.coverings = byName(coverings, Covering::code);
+        this.terminals = byName(terminals, TerminalType::code);
+        this.openingSizes =
+                openingSizes.stream()
+                        .sorted(Comparator.comparing(OpeningSize::clearDiameter))
+                        .toList();
+    }
+
+    private static <T> Map<String, T> byName(List<T> rows, Function<T, String> name) {
+        Map<String, T> map = new LinkedHashMap<>();
+        for (T row : rows) {
+            if (map.put(name.apply(row), row) != null) {
+                throw new IllegalArgumentException(
+                        "the catalogue has " + name.apply(row) + " twice");
+            }
+        }
+        return map;
+    }
+
+    /** @return every basic colour, in the order of the table */
+    public List<BaseColour> colours() {
+        return List.copyOf(colours.values());
+    }
+
+    /** @return every conductor size, in the order of the table */
+    public List<ConductorSize> sizes() {
+        return List.copyOf(sizes.values());
+    }
+
+    /** @return every covering, in the order of the table */
+    public List<Covering> coverings() {
+        return List.copyOf(coverings.values());
+    }
+
+    /** @return every terminal, in the order of the table */
+    public List<TerminalType> terminals() {
+        return List.copyOf(terminals.values());
+    }
+
+    /** @return the basic colour with these letters, if the code has one */
+    public Optional<BaseColour> findColour(String letters) {
+        return Optional.ofNullable(colours.get(letters));
+    }
+
+    /** @return whether body and tracer both stand in the code */
+    public boolean hasColour(WireColour colour) {
+        return colours.containsKey(colour.body())
+                && (colour.tracer() == null || colours.containsKey(colour.tracer()));
+    }
+
+    /** @return the conductor size, if there is one with this designation */
+    public Optional<ConductorSize> findSize(String designation) {
+        return Optional.ofNullable(sizes.get(designation));
+    }
+
+    /** @return the covering, if there is one with this code */
+    public Optional<Covering> findCovering(String code) {
+        return Optional.ofNullable(coverings.get(code));
+    }
+
+    /** @return the terminal, if there is one with this code */
+    public Optional<TerminalType> findTerminal(String code) {
+        return Optional.ofNullable(terminals.get(code));
+    }
+
+    /**
+     * @param kind what to look for
+     * @param diameter what must pass
+     * @return the smallest size of that kind that passes it, if the table has one
+     */
+    public Optional<OpeningSize> findOpeningFor(OpeningKind kind, Length diameter) {
+        return openingSizes.stream()
+                .filter(size -> size.kind() == kind)
+                .filter(size -> !diameter.isLongerThan(size.clearDiameter()))
+                .findFirst();
+    }
+
+    /**
+     * @param designation a size that is known to exist, because the loom was checked
+     * @return the conductor size
+     * @throws IllegalArgumentException if it does not
+     */
+    public ConductorSize getSize(String designation) {
+        return findSize(designation).orElseThrow(() -> unknown("conductor size", designation));
+    }
+
+    /**
+     * @param code a covering that is known to exist, because the loom was checked
+     * @return the covering
+     * @throws IllegalArgumentException if it does not
+     */
+    public Covering getCovering(String code) {
+        return findCovering(code).orElseThrow(() -> unknown("covering", code));
+    }
+
+    /**
+     * @param code a terminal that is known to exist, because the loom was checked
+     * @return the terminal
+     * @throws IllegalArgumentException if it does not
+     */
+    public TerminalType getTerminal(String code) {
+        return findTerminal(code).orElseThrow(() -> unknown("terminal", code));
+    }
+
+    private static IllegalArgumentException unknown(String what, String name) {
+        return new IllegalArgumentException("the catalogue has no " + what + " " + name);
+    }
+}

@@ -1,0 +1,31 @@
+package org.loomwright.core.catalogue;
+
+/**
+ * Where a figure comes from.
+ *
+ * @param status how far it can be trusted
+ * @param source the publication, the calculation or the note that says so
+ */
+public record Provenance(Status status, String source) {
+
+    /** How far a figure can be trusted. */
+    public enum Status {
+        /** Read in a publication. */
+        FOUND("published"),
+        /** Calculated from published figures or a definition. */
+        COMPUTED("calculated"),
+        /** Recalled, nothing read: a default to edit. */
+        MEMORY("from memory");
+
+        private final String words;
+
+        Status(String words) {
+            this.words = words;
+        }
+
+        /** @return the status as a reader sees it */
+        public String words() {
+            return words;
+        }
+    }
+}
