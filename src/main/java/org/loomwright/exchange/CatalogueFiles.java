@@ -1,0 +1,133 @@
+package org.loomwright.exchange;
+
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.loomwright.core.catalogue.BaseColour;
+import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.ConductorSize;
+import org.loomwright.core.catalogue.Covering;
+import org.loomwright.core.catalogue.OpeningKind;
+import org.loomwright.core.catalogue.OpeningSize;
+import org.loomwright.core.catalogue.Provenance;
+import org.loomwright.core.catalogue.TerminalType;
+import org.loomwright.core.quantity.CrossSection;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Length;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/** Reads the catalogue from the CSV files under {@code shared/catalogue} on the class path. */
+public final class CatalogueFiles {
+
+    private static final String FOLDER = "/shared/catalogue/";
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .setCommentMarker('#')
+                    .setIgnoreSurroundingSpaces(true)
+                    .get();
+
+    private CatalogueFiles() {}
+
+    /**
+     * @return the catalogue
+     * @throws IllegalStateException if a file is missing or a row is wrong, naming file and row
+     */
+    public static Catalogue load() {
+        return new Catalogue(
+                rows("colours.csv", CatalogueFiles::colour),
+                rows("conductor-sizes.csv", CatalogueFiles::size),
+                rows("coverings.csv", CatalogueFiles::covering),
+                rows("terminals.csv", CatalogueFiles::terminal),
+                rows("opening-sizes.csv", CatalogueFiles::openingSize));
+    }
+
+    private static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
+        InputStream stream = CatalogueFiles.class.getResourceAsStream(FOLDER + file);
+        if (stream == null) {
+            throw new IllegalStateException("the table " + FOLDER + file + " is missing");
+        }
+        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
+                CSVParser parser = FORMAT.parse(reader)) {
+            return parser.stream().map(record -> read(file, record, row)).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the table " + FOLDER + file + " cannot be read", e);
+        }
+    }
+
+    private static <T> T read(String file, CSVRecord record, Function<CSVRecord, T> row) {
+        try {
+            return row.apply(record);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new IllegalStateException(
+                    "row %d of %s%s is wrong: %s"
+                            .formatted(record.getRecordNumber(), FOLDER, file, e.getMessage()),
+                    e);
+        }
+    }
+
+    private static BaseColour colour(CSVRecord row) {
+        return new BaseColour(
+                row.get("letters"),
+                row.get("name"),
+                row.get("supply"),
+                row.get("swatch"),
+                provenance(row, "status", "source"));
+    }
+
+    private static ConductorSize size(CSVRecord row) {
+        return new ConductorSize(
+                row.get("designation"),
+                CrossSection.ofSquareMillimetres(new BigDecimal(row.get("metalMm2"))),
+                millimetres(row, "outsideDiameterMm"),
+                Current.ofAmperes(new BigDecimal(row.get("ratingA"))),
+                provenance(row, "diameterStatus", "diameterSource"),
+                provenance(row, "ratingStatus", "ratingSource"));
+    }
+
+    private static Covering covering(CSVRecord row) {
+        return new Covering(
+                row.get("code"),
+                row.get("name"),
+                millimetres(row, "wallMm"),
+                Boolean.parseBoolean(row.get("woven")),
+                provenance(row, "status", "source"));
+    }
+
+    private static TerminalType terminal(CSVRecord row) {
+        return new TerminalType(
+                row.get("code"),
+                row.get("name"),
+                millimetres(row, "stripMm"),
+                millimetres(row, "allowanceMm"),
+                millimetres(row, "renewalMm"),
+                provenance(row, "status", "source"));
+    }
+
+    private static OpeningSize openingSize(CSVRecord row) {
+        return new OpeningSize(
+                OpeningKind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
+                millimetres(row, "clearDiameterMm"),
+                provenance(row, "status", "source"));
+    }
+
+    private static Length millimetres(CSVRecord row, String column) {
+        return Length.ofMillimetres(new BigDecimal(row.get(column)));
+    }
+
+    private static Provenance provenance(CSVRecord row, String status, String source) {
+        return new Provenance(Provenance.Status.valueOf(row.get(status)), row.get(source));
+    }
+}
