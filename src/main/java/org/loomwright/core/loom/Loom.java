@@ -121,6 +121,32 @@ public final class Loom {
     }
 
     /**
+     * @param id of one of this loom's segments
+     * @return the segment
+     * @throws IllegalArgumentException if this loom has no such segment
+     */
+    public Segment getSegment(String id) {
+        Segment segment = segments.get(id);
+        if (segment == null) {
+            throw new IllegalArgumentException("loom " + name() + " has no segment " + id);
+        }
+        return segment;
+    }
+
+    /**
+     * @param id of one of this loom's devices
+     * @return the device
+     * @throws IllegalArgumentException if this loom has no such device
+     */
+    public Device getDevice(String id) {
+        Device device = devices.get(id);
+        if (device == null) {
+            throw new IllegalArgumentException("loom " + name() + " has no device " + id);
+        }
+        return device;
+    }
+
+    /**
      * @param end an end of one of this loom's wires, or any device and point of this loom
      * @return the point
      * @throws IllegalArgumentException if this loom has no such point

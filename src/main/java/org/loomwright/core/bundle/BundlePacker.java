@@ -1,0 +1,75 @@
+package org.loomwright.core.bundle;
+
+import org.loomwright.core.geometry.Circle;
+import org.loomwright.core.geometry.packing.Certainty;
+import org.loomwright.core.geometry.packing.CirclePacker;
+import org.loomwright.core.geometry.packing.Effort;
+import org.loomwright.core.geometry.packing.PackedCircles;
+import org.loomwright.core.quantity.Length;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Packs bundles and remembers what it has packed: the same multiset of diameters is packed once, whichever segment or analysis it
+ * turns up in, until {@code remembered} others have been used more recently. The answer does not depend on what is remembered.
+ * Thread-safe; two threads that meet the same new bundle at once may both pack it.
+ */
+public final class BundlePacker {
+
+    private final Effort effort;
+    private final Map<List<Length>, PackedBundle> memory;
+
+    /**
+     * @param effort how hard to look for a tighter arrangement
+     * @param remembered how many bundles to keep
+     */
+    public BundlePacker(Effort effort, int remembered) {
+        this.effort = effort;
+        this.memory =
+                Collections.synchronizedMap(
+                        new LinkedHashMap<>(16, 0.75f, true) {
+                            @Override
+                            protected boolean removeEldestEntry(
+                                    Map.Entry<List<Length>, PackedBundle> eldest) {
+                                return size() > remembered;
+                            }
+                        });
+    }
+
+    /**
+     * @param diameters outside diameters, each positive, in any order
+     * @return the packed bundle; of zero diameter for no wires
+     */
+    public PackedBundle pack(Collection<Length> diameters) {
+        List<Length> key = diameters.stream().sorted().toList();
+        PackedBundle known = memory.get(key);
+        if (known != null) {
+            return known;
+        }
+        PackedBundle packed = packAnew(key);
+        memory.put(key, packed);
+        return packed;
+    }
+
+    private PackedBundle packAnew(List<Length> diameters) {
+        double[] radiiMm =
+                diameters.stream().mapToDouble(d -> d.toDoubleMillimetres() / 2).toArray();
+        PackedCircles packed = CirclePacker.pack(radiiMm, effort);
+        List<Circle> circles = new ArrayList<>();
+        for (int i = 0; i < radiiMm.length; i++) {
+            circles.add(new Circle(packed.centres().get(i), radiiMm[i]));
+        }
+        return new PackedBundle(
+                diameters,
+                circles,
+                Length.roundedFromMillimetres(2 * packed.radiusMm(), RoundingMode.CEILING),
+                Length.roundedFromMillimetres(2 * packed.lowerBoundMm(), RoundingMode.FLOOR),
+                packed.certainty() == Certainty.PROVED);
+    }
+}
