@@ -126,11 +126,7 @@ public final class Loom {
      * @throws IllegalArgumentException if this loom has no such segment
      */
     public Segment getSegment(String id) {
-        Segment segment = segments.get(id);
-        if (segment == null) {
-            throw new IllegalArgumentException("loom " + name() + " has no segment " + id);
-        }
-        return segment;
+        return get(segments, ThingKind.SEGMENT, id);
     }
 
     /**
@@ -139,11 +135,34 @@ public final class Loom {
      * @throws IllegalArgumentException if this loom has no such device
      */
     public Device getDevice(String id) {
-        Device device = devices.get(id);
-        if (device == null) {
-            throw new IllegalArgumentException("loom " + name() + " has no device " + id);
+        return get(devices, ThingKind.DEVICE, id);
+    }
+
+    /**
+     * @param id of one of this loom's wires
+     * @return the wire
+     * @throws IllegalArgumentException if this loom has no such wire
+     */
+    public Wire getWire(String id) {
+        return get(wires, ThingKind.WIRE, id);
+    }
+
+    /**
+     * @param id of one of this loom's nodes
+     * @return the node
+     * @throws IllegalArgumentException if this loom has no such node
+     */
+    public Node getNode(String id) {
+        return get(nodes, ThingKind.NODE, id);
+    }
+
+    private <T> T get(Map<String, T> parts, ThingKind kind, String id) {
+        T part = parts.get(id);
+        if (part == null) {
+            throw new IllegalArgumentException(
+                    "loom " + name() + " has no " + kind.words() + " " + id);
         }
-        return device;
+        return part;
     }
 
     /**
@@ -152,12 +171,7 @@ public final class Loom {
      * @throws IllegalArgumentException if this loom has no such point
      */
     public Point getPoint(WireEnd end) {
-        Point point = points.get(end.place());
-        if (point == null) {
-            throw new IllegalArgumentException(
-                    "loom " + name() + " has no " + ThingKind.POINT.words() + " " + end.place());
-        }
-        return point;
+        return get(points, ThingKind.POINT, end.place());
     }
 
     /** @return the point, if the loom has that device with that point */
