@@ -13,7 +13,8 @@ import org.loomwright.core.quantity.Length;
 
 /**
  * One change to a loom. Distances along a segment always count from its end nearer the datum and along the segment as it was
- * before any branch was broken out of it, so that two breakouts on one segment do not depend on their order.
+ * before any branch was broken out of it, so that two breakouts on one segment do not depend on their order. {@link Amendments}
+ * applies them and states the finer rules.
  */
 public sealed interface Amendment {
 
@@ -29,7 +30,10 @@ public sealed interface Amendment {
     /** Takes a wire out. */
     record RemoveWire(String id, String reason, String wire) implements Amendment {}
 
-    /** Puts a new wire of this colour and size in the place of an old one; ends, circuit and id stay. */
+    /**
+     * Puts a new wire of this colour and size in the place of an old one; ends, circuit and id stay. Colour and size may be the
+     * old ones: the wire is new all the same.
+     */
     record ReplaceWire(String id, String reason, String wire, WireColour colour, String size)
             implements Amendment {}
 
@@ -65,7 +69,7 @@ public sealed interface Amendment {
     /** Runs the loom on from an existing node: a new segment, from that node, to a new end. */
     record ExtendBranch(String id, String reason, Segment branch, Node end) implements Amendment {}
 
-    /** Makes a whole segment longer or shorter. */
+    /** Makes a whole segment longer or shorter: one that nothing was broken out of and whose openings stay on it. */
     record ChangeLength(String id, String reason, String segment, Length length)
             implements Amendment {}
 
