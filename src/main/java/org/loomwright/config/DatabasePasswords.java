@@ -52,7 +52,8 @@ record DatabasePasswords(String superuser, String owner, String app) {
         boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
         return posix
                 ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
+                    PosixFilePermissions.asFileAttribute(
+                            PosixFilePermissions.fromString("rw-------"))
                 }
                 : new FileAttribute<?>[0];
     }

@@ -135,7 +135,8 @@ public final class EmbeddedDatabase implements AutoCloseable {
             return builder.start();
         } catch (IOException | RuntimeException e) {
             new Postmaster(folder).stopLeftOver();
-            throw new IllegalStateException("the database in %s does not start".formatted(folder), e);
+            throw new IllegalStateException(
+                    "the database in %s does not start".formatted(folder), e);
         }
     }
 

@@ -75,7 +75,8 @@ final class Postmaster {
                         .filter(name -> name.toString().matches("postgres(\\.exe)?"))
                         .isPresent();
         return postgres
-                && info.arguments().map(given -> Arrays.stream(given).anyMatch(this::isFolder))
+                && info.arguments()
+                        .map(given -> Arrays.stream(given).anyMatch(this::isFolder))
                         .orElse(true);
     }
 
@@ -111,7 +112,9 @@ final class Postmaster {
                 new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).start().waitFor();
         if (status != 0 && process.isAlive()) {
             throw new IllegalStateException(
-                    "may not stop the database server " + process.pid() + ": is it another user's?");
+                    "may not stop the database server "
+                            + process.pid()
+                            + ": is it another user's?");
         }
     }
 
