@@ -2,6 +2,10 @@ package org.loomwright.testing;
 
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Segment;
+import org.loomwright.core.loom.Wire;
+
+import java.util.Objects;
 
 /** Small looms drawn by hand. All of them are invented. */
 public final class TestLooms {
@@ -64,5 +68,21 @@ public final class TestLooms {
                 .device("M1", DeviceKind.STARTER, "N2")
                 .wire("W1", "B", "B1/1", "M1/1")
                 .loom();
+    }
+
+    /**
+     * @return the segment with that id
+     * @throws NullPointerException if the loom has none
+     */
+    public static Segment segment(Loom loom, String id) {
+        return Objects.requireNonNull(loom.segments().get(id), "no segment " + id);
+    }
+
+    /**
+     * @return the wire with that id
+     * @throws NullPointerException if the loom has none
+     */
+    public static Wire wire(Loom loom, String id) {
+        return Objects.requireNonNull(loom.wires().get(id), "no wire " + id);
     }
 }
