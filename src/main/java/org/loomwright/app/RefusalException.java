@@ -1,0 +1,10 @@
+package org.loomwright.app;
+
+/** What was asked cannot be done as things stand: not there, changed by somebody else, or not an allowed move. */
+public abstract class RefusalException extends RuntimeException {
+
+    /** @param message says what and why, for the log; a page words it anew */
+    protected RefusalException(String message) {
+        super(message);
+    }
+}
