@@ -29,7 +29,6 @@ public final class EmbeddedDatabase implements AutoCloseable {
     static final String APP = "loomwright_app";
     static final String DATABASE = "loomwright";
 
-    private static final String SUPERUSER = "postgres";
     private static final Duration START_WAIT = Duration.ofMinutes(2);
 
     private final FolderLock lock;
@@ -170,22 +169,9 @@ public final class EmbeddedDatabase implements AutoCloseable {
     /** @return how to reach the database of this program */
     public DatabaseAccess access() {
         return new DatabaseAccess(
-                url(DATABASE),
+                "jdbc:postgresql://localhost:%d/%s".formatted(server.getPort(), DATABASE),
                 new DatabaseAccess.Login(OWNER, passwords.owner()),
                 new DatabaseAccess.Login(APP, passwords.app()));
-    }
-
-    /** @return the superuser's login, for making further databases in tests */
-    DatabaseAccess.Login superuser() {
-        return new DatabaseAccess.Login(SUPERUSER, passwords.superuser());
-    }
-
-    /**
-     * @param database name of a database on this server
-     * @return its JDBC URL
-     */
-    String url(String database) {
-        return "jdbc:postgresql://localhost:%d/%s".formatted(server.getPort(), database);
     }
 
     /** Stops the server and waits until it has gone. */
