@@ -1,0 +1,58 @@
+package org.loomwright.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.analysis.LoomAnalysis;
+import org.loomwright.core.bundle.BundlePacker;
+import org.loomwright.core.geometry.packing.Effort;
+import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Wire;
+import org.loomwright.testing.TestCatalogue;
+
+import java.util.HashSet;
+import java.util.Set;
+
+/** The demonstration looms are proven looms without a finding, and nothing in them hangs in the air. */
+class DemoDataTest {
+
+    @ParameterizedTest
+    @ValueSource(strings = {DemoFiles.MAIN, DemoFiles.ENGINE})
+    void everyDemoLoomPassesItsOpeningsAndItsMeasurementsClose(String resource) {
+        LoomAnalysis analysis =
+                LoomAnalysis.of(
+                        DemoFiles.loom(resource),
+                        AnalysisSettings.USUAL,
+                        TestCatalogue.get(),
+                        new BundlePacker(Effort.NORMAL, 100));
+        assertThat(analysis.findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {DemoFiles.MAIN, DemoFiles.ENGINE})
+    void everyPointOfADemoLoomHasAWire(String resource) {
+        Loom loom = DemoFiles.loom(resource);
+        Set<String> wired = new HashSet<>();
+        for (Wire wire : loom.document().wires()) {
+            wired.add(wire.a().place());
+            wired.add(wire.b().place());
+        }
+        Set<String> points = new HashSet<>();
+        for (Device device : loom.document().devices()) {
+            device.points().forEach(point -> points.add(device.id() + "/" + point.name()));
+        }
+        assertThat(wired).isEqualTo(points);
+    }
+
+    @Test
+    void theMainLoomIsAsLargeAsASaloonNeeds() {
+        Loom loom = DemoFiles.loom(DemoFiles.MAIN);
+        assertThat(loom.document().wires()).hasSizeGreaterThanOrEqualTo(60);
+        assertThat(loom.document().segments()).hasSizeGreaterThanOrEqualTo(40);
+        assertThat(loom.document().devices()).hasSizeGreaterThanOrEqualTo(35);
+    }
+}
