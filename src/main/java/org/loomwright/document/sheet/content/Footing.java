@@ -49,7 +49,7 @@ public final class Footing {
                 found,
                 assumedFinishes(),
                 "Covering assumed, nobody has looked, on segments: %s. Look before it is"
-                    + " stripped.");
+                        + " stripped.");
         return found;
     }
 

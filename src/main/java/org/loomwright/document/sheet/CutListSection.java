@@ -1,0 +1,133 @@
+package org.loomwright.document.sheet;
+
+import org.loomwright.core.quantity.Length;
+import org.loomwright.core.routing.CutLength;
+import org.loomwright.document.pdf.Cell;
+import org.loomwright.document.pdf.Flow;
+import org.loomwright.document.pdf.Table;
+import org.loomwright.document.pdf.Table.Column;
+import org.loomwright.document.sheet.content.CutGroup;
+import org.loomwright.document.sheet.content.CutGroup.Cut;
+import org.loomwright.document.sheet.content.Figures;
+import org.loomwright.document.sheet.content.WireWork;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** What to cut from which drum, every length with all its parts. */
+final class CutListSection {
+
+    private final JobSheet sheet;
+    private final WireWork work;
+
+    CutListSection(JobSheet sheet, WireWork work) {
+        this.sheet = sheet;
+        this.work = work;
+    }
+
+    void set(Flow flow) {
+        flow.section("4  Cut list");
+        List<CutGroup> groups = CutGroup.of(work, sheet.change());
+        if (groups.isEmpty()) {
+            flow.text("No wire is to be cut.");
+        } else {
+            flow.text(
+                    "Wires to make: added, replaced, or with a longer or shorter way than before."
+                            + " All lengths in millimetres; subtotals in metres.");
+            flow.table(table(groups));
+        }
+        flow.text("Wires that are kept", Type.TEXT_STRONG, 0);
+        flow.text(kept());
+    }
+
+    private Table table(List<CutGroup> groups) {
+        Table table =
+                new Table(
+                        List.of(
+                                Column.words("Wire", 44),
+                                Column.words("Circuit", 92),
+                                Column.figures("Along\nloom\nmm", 39),
+                                Column.figures("Tail\nA\nmm", 32),
+                                Column.figures("Tail\nB\nmm", 32),
+                                Column.figures("Take-\nup\nmm", 36),
+                                Column.figures("Termi-\nnation A\nmm", 38),
+                                Column.figures("Termi-\nnation B\nmm", 38),
+                                Column.figures("Re-\nserve\nmm", 34),
+                                Column.figures("Round-\ning\nmm", 36),
+                                Column.figures("CUT\n \nmm", 44)));
+        for (CutGroup group : groups) {
+            group(table, group);
+        }
+        Length all = Length.sum(groups.stream().map(CutGroup::total).toList());
+        total(
+                table,
+                "In all: "
+                        + Figures.count(
+                                groups.stream().mapToInt(g -> g.cuts().size()).sum(),
+                                "wire",
+                                "wires"),
+                all);
+        return table;
+    }
+
+    private void group(Table table, CutGroup group) {
+        table.group(
+                Cell.of(
+                                "%s  %s   %s"
+                                        .formatted(
+                                                group.wireClass().colour().letters(),
+                                                group.wireClass().size(),
+                                                Type.colourWords(
+                                                        group.wireClass().colour(),
+                                                        sheet.catalogue())),
+                                Type.STRONG)
+                        .with(Type.swatch(group.wireClass().colour(), sheet.catalogue())));
+        for (Cut cut : group.cuts()) {
+            table.row(cells(cut));
+        }
+        total(
+                table,
+                group.wireClass().colour().letters()
+                        + " "
+                        + group.wireClass().size()
+                        + ", "
+                        + Figures.count(group.cuts().size(), "wire", "wires"),
+                group.total());
+    }
+
+    private static Cell[] cells(Cut cut) {
+        CutLength length = cut.length();
+        List<Cell> cells = new ArrayList<>();
+        cells.add(Type.strong(cut.wire().id()));
+        cells.add(Type.words(cut.wire().circuit()));
+        for (Length part :
+                List.of(
+                        length.alongLoom(),
+                        length.tailA(),
+                        length.tailB(),
+                        length.takeUp(),
+                        length.terminationA(),
+                        length.terminationB(),
+                        length.reserve(),
+                        length.rounding())) {
+            cells.add(Type.figure(Figures.exactMm(part)));
+        }
+        cells.add(Type.strongFigure(Figures.exactMm(length.cut())));
+        return cells.toArray(Cell[]::new);
+    }
+
+    private static void total(Table table, String words, Length total) {
+        Cell[] cells = new Cell[11];
+        Arrays.fill(cells, Cell.empty());
+        cells[1] = Type.strong(words);
+        cells[10] = Type.strongFigure(Figures.metres(total));
+        table.total(cells);
+    }
+
+    private String kept() {
+        int kept = sheet.change().after().loom().wires().size() - work.made().size();
+        return "%s of the amended loom stay as they are and are not cut: leave them tied in place where the covering comes off, test each one, and make its ends again only where an order above says so. A kept wire that proves brittle or damaged is not replaced without the customer's word; then its length is the measured way with the same allowances."
+                .formatted(Figures.count(kept, "wire", "wires"));
+    }
+}

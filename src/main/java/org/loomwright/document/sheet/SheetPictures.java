@@ -1,0 +1,31 @@
+package org.loomwright.document.sheet;
+
+import org.jspecify.annotations.Nullable;
+import org.loomwright.document.scene.Scene;
+
+import java.util.List;
+
+/**
+ * The drawings of a job sheet.
+ *
+ * @param loom the amended loom to true proportions, or null for a sheet without it
+ * @param branches cross-sections of the branches that change, in walking order
+ */
+public record SheetPictures(@Nullable Scene loom, List<BranchPicture> branches) {
+
+    /** No drawings. */
+    public static final SheetPictures NONE = new SheetPictures(null, List.of());
+
+    public SheetPictures {
+        branches = List.copyOf(branches);
+    }
+
+    /**
+     * One branch before and after, both to the same scale.
+     *
+     * @param segment its id in the amended loom
+     * @param before its cross-section in the stock loom, or null for a new branch
+     * @param after its cross-section now
+     */
+    public record BranchPicture(String segment, @Nullable Scene before, Scene after) {}
+}
