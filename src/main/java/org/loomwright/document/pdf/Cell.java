@@ -15,7 +15,7 @@ import java.util.List;
  */
 public record Cell(List<Part> parts, Align align, @Nullable Swatch swatch) {
 
-    static final double SWATCH_WIDTH_PT = 17;
+    static final double SWATCH_WIDTH_PT = 21;
     static final double SWATCH_GAP_PT = 3.5;
 
     public Cell {

@@ -14,8 +14,8 @@ public final class Flow {
     private static final TextStyle SECTION = TextStyle.of(Face.BOLD, 14);
     private static final TextStyle HEADING = TextStyle.of(Face.BOLD, 9.5);
     private static final TextStyle TEXT = TextStyle.of(Face.REGULAR, 8.6);
-    private static final double LEAST_UNDER_SECTION_PT = 110;
-    private static final double LEAST_UNDER_HEADING_PT = 48;
+    private static final double LEAST_UNDER_SECTION_PT = 160;
+    private static final double LEAST_UNDER_HEADING_PT = 95;
     private static final double BULLET_INDENT_PT = 10;
     private static final double BASE_LINE = 0.76;
 
@@ -103,15 +103,15 @@ public final class Flow {
     /** Begins a section, with a bookmark. */
     public void section(String title) {
         makeRoom(LEAST_UNDER_SECTION_PT);
+        section = root.child(Tag.Role.SECTION);
         if (y > paper.topPt()) {
             space(12);
+            Paper here = paper;
+            double rule = take(4);
+            page().decorate(canvas -> canvas.rule(here.leftPt(), rule, here.rightPt(), rule, 1.6));
         }
-        section = root.child(Tag.Role.SECTION);
         bookmarks.add(new Bookmark(title, pages.size() - 1, y));
-        double top = take(SECTION.leadingPt() + 6);
-        Paper here = paper;
-        page().decorate(canvas -> canvas.rule(here.leftPt(), top, here.rightPt(), top, 1.6));
-        line(Tag.Role.HEADING_1, title, SECTION, top + 4);
+        line(Tag.Role.HEADING_1, title, SECTION, take(SECTION.leadingPt()));
         space(5);
     }
 

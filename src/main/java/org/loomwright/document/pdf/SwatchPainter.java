@@ -6,9 +6,10 @@ import org.loomwright.document.pdf.Cell.Swatch;
 final class SwatchPainter {
 
     private static final double OUTLINE_PT = 0.5;
-    private static final double TRACER_SHARE = 0.3;
-    private static final double HEIGHT_SHARE = 0.86;
-    private static final double DROP_SHARE = 0.06;
+    private static final double TRACER_LINE_PT = 0.15;
+    private static final double TRACER_SHARE = 0.38;
+    private static final double HEIGHT_SHARE = 1.06;
+    private static final double DROP_SHARE = 0.16;
 
     private SwatchPainter() {}
 
@@ -20,13 +21,13 @@ final class SwatchPainter {
             double stripe = height * TRACER_SHARE;
             double stripeTop = top + (height - stripe) / 2;
             canvas.box(xPt, stripeTop, Cell.SWATCH_WIDTH_PT, stripe, swatch.tracer(), 0);
-            canvas.rule(xPt, stripeTop, xPt + Cell.SWATCH_WIDTH_PT, stripeTop, OUTLINE_PT / 2);
+            canvas.rule(xPt, stripeTop, xPt + Cell.SWATCH_WIDTH_PT, stripeTop, TRACER_LINE_PT);
             canvas.rule(
                     xPt,
                     stripeTop + stripe,
                     xPt + Cell.SWATCH_WIDTH_PT,
                     stripeTop + stripe,
-                    OUTLINE_PT / 2);
+                    TRACER_LINE_PT);
         }
         canvas.box(xPt, top, Cell.SWATCH_WIDTH_PT, height, null, OUTLINE_PT);
     }

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.core.analysis.SegmentChange;
 import org.loomwright.core.bundle.OpeningChecks;
 import org.loomwright.core.bundle.SegmentBundle;
+import org.loomwright.core.bundle.WireCounts;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Opening;
 import org.loomwright.core.loom.Segment;
@@ -19,6 +20,7 @@ import org.loomwright.document.sheet.content.Places;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.StringJoiner;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /** Every segment of the amended loom: length, covering, wires, thickness before and after, and what it must pass through. */
@@ -66,8 +68,8 @@ final class BranchSection {
                 Type.figure(Figures.exactMm(segment.length())),
                 Type.words(list(change.after().counts().byColour()))
                         .then(list(change.after().counts().bySize()), Type.CELL)
-                        .then(difference("added", change.added().byColour()), Type.STRONG)
-                        .then(difference("removed", change.removed().byColour()), Type.STRONG),
+                        .then(difference("added", change.added()), Type.STRONG)
+                        .then(difference("removed", change.removed()), Type.STRONG),
                 Cell.of(change.before() == null ? "new" : "before", Type.CELL)
                         .then("after", Type.STRONG),
                 both(change, bundle -> Integer.toString(bundle.counts().total())),
@@ -95,8 +97,11 @@ final class BranchSection {
         return joiner.toString();
     }
 
-    private static String difference(String what, SortedMap<String, Integer> counts) {
-        return counts.isEmpty() ? "" : what + ": " + list(counts);
+    private static String difference(String what, WireCounts counts) {
+        SortedMap<String, Integer> named = new TreeMap<>();
+        counts.byClass()
+                .forEach((kind, count) -> named.put(kind.colour() + " " + kind.size(), count));
+        return named.isEmpty() ? "" : what + ": " + list(named);
     }
 
     private Cell opening(Opening opening, SegmentChange change) {
@@ -106,10 +111,10 @@ final class BranchSection {
                         ? "passes"
                         : passed(opening, change.before()) ? "NO LONGER PASSES" : "DOES NOT PASS";
         String text =
-                "%s %s \"%s\" at %s: clear %s, covered %s mm: %s.%s"
+                "Opening %s, %s “%s”, at %s: clear %s, covered %s mm: %s.%s"
                         .formatted(
-                                opening.kind().words(),
                                 opening.id(),
+                                opening.kind().words(),
                                 opening.name(),
                                 opening.position(),
                                 opening.clearDiameter(),
@@ -120,7 +125,7 @@ final class BranchSection {
                                         : " "
                                                 + checks.whatWouldFit(
                                                         opening, change.after().covered()));
-        return Cell.of("     " + text, passes ? Type.CELL : Type.STRONG);
+        return Cell.of(text, passes ? Type.CELL : Type.STRONG);
     }
 
     private static boolean passed(Opening opening, @Nullable SegmentBundle before) {

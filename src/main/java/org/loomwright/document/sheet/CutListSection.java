@@ -14,9 +14,21 @@ import org.loomwright.document.sheet.content.WireWork;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /** What to cut from which drum, every length with all its parts. */
 final class CutListSection {
+
+    private static final List<Function<CutLength, Length>> PARTS =
+            List.of(
+                    CutLength::alongLoom,
+                    CutLength::tailA,
+                    CutLength::tailB,
+                    CutLength::takeUp,
+                    CutLength::terminationA,
+                    CutLength::terminationB,
+                    CutLength::reserve,
+                    CutLength::rounding);
 
     private final JobSheet sheet;
     private final WireWork work;
@@ -56,8 +68,9 @@ final class CutListSection {
                                 Column.figures("Re-\nserve\nmm", 34),
                                 Column.figures("Round-\ning\nmm", 36),
                                 Column.figures("CUT\n \nmm", 44)));
+        int[] decimals = decimals(groups);
         for (CutGroup group : groups) {
-            group(table, group);
+            group(table, group, decimals);
         }
         Length all = Length.sum(groups.stream().map(CutGroup::total).toList());
         total(
@@ -71,7 +84,7 @@ final class CutListSection {
         return table;
     }
 
-    private void group(Table table, CutGroup group) {
+    private void group(Table table, CutGroup group, int[] decimals) {
         table.group(
                 Cell.of(
                                 "%s  %s   %s"
@@ -84,7 +97,7 @@ final class CutListSection {
                                 Type.STRONG)
                         .with(Type.swatch(group.wireClass().colour(), sheet.catalogue())));
         for (Cut cut : group.cuts()) {
-            table.row(cells(cut));
+            table.row(cells(cut, decimals));
         }
         total(
                 table,
@@ -96,25 +109,33 @@ final class CutListSection {
                 group.total());
     }
 
-    private static Cell[] cells(Cut cut) {
-        CutLength length = cut.length();
+    private static Cell[] cells(Cut cut, int[] decimals) {
         List<Cell> cells = new ArrayList<>();
         cells.add(Type.strong(cut.wire().id()));
         cells.add(Type.words(cut.wire().circuit()));
-        for (Length part :
-                List.of(
-                        length.alongLoom(),
-                        length.tailA(),
-                        length.tailB(),
-                        length.takeUp(),
-                        length.terminationA(),
-                        length.terminationB(),
-                        length.reserve(),
-                        length.rounding())) {
-            cells.add(Type.figure(Figures.exactMm(part)));
+        for (int i = 0; i < PARTS.size(); i++) {
+            Length part = PARTS.get(i).apply(cut.length());
+            cells.add(Type.figure(Figures.exactMm(part, decimals[i])));
         }
-        cells.add(Type.strongFigure(Figures.exactMm(length.cut())));
+        cells.add(Type.strongFigure(Figures.exactMm(cut.length().cut())));
         return cells.toArray(Cell[]::new);
+    }
+
+    /** How many decimals each column needs, so that nothing is rounded and the points stand under each other. */
+    private static int[] decimals(List<CutGroup> groups) {
+        return PARTS.stream()
+                .mapToInt(
+                        part ->
+                                groups.stream()
+                                        .flatMap(group -> group.cuts().stream())
+                                        .mapToInt(cut -> decimals(part.apply(cut.length())))
+                                        .max()
+                                        .orElse(0))
+                .toArray();
+    }
+
+    private static int decimals(Length length) {
+        return length.toMillimetres().scale();
     }
 
     private static void total(Table table, String words, Length total) {

@@ -43,15 +43,12 @@ final class SummarySection {
 
     void set(Flow flow) {
         Loom loom = sheet.change().after().loom();
-        flow.section("1  Summary");
-        flow.text(
-                loom.document().vehicle().name() + ", " + loom.document().vehicle().year(),
-                TITLE,
-                0);
+        VehicleSheet vehicle = loom.document().vehicle();
+        flow.text(vehicle.name() + ", " + vehicle.year(), TITLE, 0);
         flow.text(loom.name(), SUBTITLE, 0);
-        flow.space(4);
+        flow.section("1  Summary");
         parties(flow);
-        vehicle(flow, loom.document().vehicle());
+        vehicle(flow, vehicle);
         figures(flow);
         findings(flow);
         flow.heading("What the figures rest on");

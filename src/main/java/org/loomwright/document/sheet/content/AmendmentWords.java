@@ -66,7 +66,7 @@ public final class AmendmentWords {
     }
 
     private String breakOut(Amendment.BreakOutBranch branch) {
-        return "Break out a new branch %s, %s long, at %s along segment %s; new breakout \"%s\", new end \"%s\"; %s."
+        return "Break out a new branch %s, %s long, at %s along segment %s; new breakout “%s”, new end “%s”; %s."
                 .formatted(
                         branch.branch().id(),
                         branch.branch().length(),
@@ -78,7 +78,7 @@ public final class AmendmentWords {
     }
 
     private String extend(Amendment.ExtendBranch branch) {
-        return "Run the loom on from \"%s\" by a new segment %s, %s long, to \"%s\"; %s."
+        return "Run the loom on from “%s” by a new segment %s, %s long, to “%s”; %s."
                 .formatted(
                         Places.node(after, branch.branch().from()),
                         branch.branch().id(),
@@ -97,7 +97,7 @@ public final class AmendmentWords {
     }
 
     private static String opening(Opening opening) {
-        return "%s \"%s\" of %s clear diameter, %s from the end nearer the datum"
+        return "%s “%s” of %s clear diameter, %s from the end nearer the datum"
                 .formatted(
                         opening.kind().words(),
                         opening.name(),

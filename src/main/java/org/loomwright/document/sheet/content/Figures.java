@@ -3,6 +3,7 @@ package org.loomwright.document.sheet.content;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.core.quantity.Ratio;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -31,6 +32,12 @@ public final class Figures {
     /** @return millimetres exactly as recorded, without the unit */
     public static String exactMm(Length length) {
         return length.toMillimetres().toPlainString();
+    }
+
+    /** @return millimetres exactly, with at least so many decimals, so that the figures of a column stand under each other */
+    public static String exactMm(Length length, int decimals) {
+        BigDecimal exact = length.toMillimetres();
+        return exact.setScale(Math.max(decimals, exact.scale())).toPlainString();
     }
 
     /** @return metres to two decimals, rounded up, with the unit */

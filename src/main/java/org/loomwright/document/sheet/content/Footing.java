@@ -36,7 +36,7 @@ public final class Footing {
         List<String> found = new ArrayList<>();
         found.add(cutting());
         found.add(
-                "Laid diameter = tight diameter x %s from seven wires on, x 1 below; covered = laid + twice the covering's wall."
+                "Laid diameter = tight diameter × %s from seven wires on, × 1 below; covered = laid + twice the covering's wall."
                         .formatted(settings.layFactor().fromSeven()));
         add(
                 found,
