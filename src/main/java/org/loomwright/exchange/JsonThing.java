@@ -2,6 +2,7 @@ package org.loomwright.exchange;
 
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.finding.Finding;
+import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.quantity.Length;
@@ -10,11 +11,14 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.MissingNode;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,13 +27,31 @@ import java.util.stream.Stream;
  * One JSON object while it is being read, with its place in the document. Whatever is wrong is noted and a harmless value stands in
  * for it, so that one pass finds every fault; the caller must not use the values when there are faults.
  */
-final class JsonThing {
+public final class JsonThing {
 
     private final JsonNode node;
     private final String pointer;
     private final ThingKind kind;
     private final List<Finding> faults;
     private final Set<String> asked = new HashSet<>();
+
+    /**
+     * Reads one whole document.
+     *
+     * @param json the parsed document
+     * @param pointer where it stands in a larger one, empty for the root
+     * @param kind what it is about
+     * @param read reads its fields; it need not refuse others
+     * @return what was read, or every fault
+     */
+    public static <T> Outcome<T> read(
+            JsonNode json, String pointer, ThingKind kind, Function<JsonThing, T> read) {
+        List<Finding> faults = new ArrayList<>();
+        JsonThing thing = new JsonThing(json, pointer, kind, faults);
+        T value = read.apply(thing);
+        thing.refuseOthers();
+        return faults.isEmpty() ? Outcome.accepted(value) : Outcome.rejected(faults);
+    }
 
     JsonThing(JsonNode node, String pointer, ThingKind kind, List<Finding> faults) {
         this.node = node;
@@ -41,7 +63,8 @@ final class JsonThing {
         }
     }
 
-    String pointer() {
+    /** @return JSON pointer of this object */
+    public String pointer() {
         return pointer;
     }
 
@@ -50,7 +73,7 @@ final class JsonThing {
     }
 
     /** Notes a fault of one field, or of the whole object for an empty name. */
-    void fault(String code, String field, String rule) {
+    public void fault(String code, String field, String rule) {
         String place = field.isEmpty() ? pointer : pointer + "/" + field;
         faults.add(
                 Finding.fault(
@@ -59,8 +82,54 @@ final class JsonThing {
                         "%s %s.".formatted(place.isEmpty() ? "The document" : place, rule)));
     }
 
+    /** Takes over what another reader found wrong in a part of this object. */
+    public void faults(List<Finding> others) {
+        faults.addAll(others);
+    }
+
+    /** @return a part of this object as it stands, for another reader; missing where it is missing */
+    public JsonNode part(String field) {
+        return require(field);
+    }
+
+    /** @return text of 1 to {@code longest} characters that is not blank */
+    public String line(String field, int longest) {
+        String text = text(field);
+        if (has(field) && (text.isBlank() || text.length() > longest)) {
+            fault("json.text-length", field, "must have 1 to " + longest + " characters");
+        }
+        return text;
+    }
+
+    /** @return an id; a harmless one when it is wrong */
+    public UUID id(String field) {
+        String text = text(field);
+        try {
+            return UUID.fromString(text);
+        } catch (IllegalArgumentException e) {
+            if (!text.isEmpty()) {
+                fault("json.id-malformed", field, "must be an id as it was answered");
+            }
+            return new UUID(0, 0);
+        }
+    }
+
+    /** @return a day after ISO 8601, or null where there is none */
+    public @Nullable LocalDate findDay(String field) {
+        String text = findText(field);
+        if (text == null) {
+            return null;
+        }
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            fault("json.day-malformed", field, "must be a day, for example 2031-05-17");
+            return null;
+        }
+    }
+
     /** Refuses fields that nobody asked for. Call it last. */
-    void refuseOthers() {
+    public void refuseOthers() {
         if (!node.isObject()) {
             return;
         }
@@ -75,7 +144,8 @@ final class JsonThing {
         return field.replace("~", "~0").replace("/", "~1");
     }
 
-    boolean has(String field) {
+    /** @return whether the field is there and not null */
+    public boolean has(String field) {
         asked.add(field);
         return node.has(field) && !node.get(field).isNull();
     }
@@ -104,11 +174,13 @@ final class JsonThing {
         return !right;
     }
 
-    String text(String field) {
+    /** @return a string that must be there */
+    public String text(String field) {
         return readText(require(field), field);
     }
 
-    @Nullable String findText(String field) {
+    /** @return a string, or null where there is none */
+    public @Nullable String findText(String field) {
         return has(field) ? readText(get(field), field) : null;
     }
 
@@ -135,22 +207,26 @@ final class JsonThing {
                                         || Character.getType(point) == Character.SURROGATE);
     }
 
-    int whole(String field, int otherwise) {
+    /** @return a whole number, or {@code otherwise} where there is none */
+    public int whole(String field, int otherwise) {
         return has(field) ? whole(field) : otherwise;
     }
 
-    int whole(String field) {
+    /** @return a whole number that must be there */
+    public int whole(String field) {
         JsonNode value = require(field);
         boolean right = value.isIntegralNumber() && value.canConvertToInt();
         return isWrong(value, right, field, "must be a whole number") ? 0 : value.intValue();
     }
 
-    @Nullable Integer findWhole(String field) {
+    /** @return a whole number, or null where there is none */
+    public @Nullable Integer findWhole(String field) {
         return has(field) ? Integer.valueOf(whole(field)) : null;
     }
 
     /** A decimal that some exact quantity can hold; the quantity's own refusal becomes the rule. */
-    <T> @Nullable T findDecimal(String field, Function<BigDecimal, T> quantity, String rule) {
+    public <T> @Nullable T findDecimal(
+            String field, Function<BigDecimal, T> quantity, String rule) {
         return readDecimal(get(field), field, quantity, rule);
     }
 
@@ -167,11 +243,13 @@ final class JsonThing {
         }
     }
 
-    Length length(String field) {
+    /** @return millimetres that must be there */
+    public Length length(String field) {
         return readLength(require(field), field);
     }
 
-    List<Length> lengths(String field) {
+    /** @return an array of millimetres, empty where there is none */
+    public List<Length> lengths(String field) {
         List<Length> lengths = new ArrayList<>();
         JsonNode array = array(field);
         for (int i = 0; i < array.size(); i++) {
@@ -190,7 +268,8 @@ final class JsonThing {
         return length == null ? Length.ZERO : length;
     }
 
-    List<String> texts(String field) {
+    /** @return an array of strings, empty where there is none */
+    public List<String> texts(String field) {
         List<String> texts = new ArrayList<>();
         JsonNode array = array(field);
         for (int i = 0; i < array.size(); i++) {
@@ -199,7 +278,8 @@ final class JsonThing {
         return texts;
     }
 
-    <E extends Enum<E>> E choice(String field, Class<E> type) {
+    /** @return one of the words of an enum, which must be there */
+    public <E extends Enum<E>> E choice(String field, Class<E> type) {
         JsonNode value = require(field);
         E[] all = type.getEnumConstants();
         if (isWrong(value, value.isString(), field, "must be a string")) {
@@ -216,27 +296,32 @@ final class JsonThing {
     }
 
     /** How an enum constant is written in JSON: {@code UNDER_COVER} is {@code under-cover}. */
-    static String kebab(Enum<?> constant) {
+    public static String kebab(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    JsonThing child(String field, ThingKind childKind) {
+    /** @return an object that must be there */
+    public JsonThing child(String field, ThingKind childKind) {
         JsonNode value = require(field);
         return value.isMissingNode() || value.isNull()
                 ? new JsonThing(value, pointer, childKind, new ArrayList<>())
                 : new JsonThing(value, pointer + "/" + field, childKind, faults);
     }
 
-    <T> @Nullable T findChild(String field, ThingKind childKind, Function<JsonThing, T> read) {
+    /** @return an object, or null where there is none */
+    public <T> @Nullable T findChild(
+            String field, ThingKind childKind, Function<JsonThing, T> read) {
         return has(field) ? read.apply(child(field, childKind)) : null;
     }
 
-    <T> List<T> list(String field, ThingKind childKind, Function<JsonThing, T> read) {
+    /** @return an array of objects that must be there */
+    public <T> List<T> list(String field, ThingKind childKind, Function<JsonThing, T> read) {
         require(field);
         return listIfAny(field, childKind, read);
     }
 
-    <T> List<T> listIfAny(String field, ThingKind childKind, Function<JsonThing, T> read) {
+    /** @return an array of objects, empty where there is none */
+    public <T> List<T> listIfAny(String field, ThingKind childKind, Function<JsonThing, T> read) {
         JsonNode array = array(field);
         List<T> parts = new ArrayList<>(array.size());
         for (int i = 0; i < array.size(); i++) {

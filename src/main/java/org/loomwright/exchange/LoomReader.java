@@ -2,7 +2,6 @@ package org.loomwright.exchange;
 
 import org.loomwright.core.catalogue.OpeningKind;
 import org.loomwright.core.catalogue.WireColour;
-import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Condition;
@@ -27,9 +26,6 @@ import org.loomwright.core.quantity.Voltage;
 
 import tools.jackson.databind.JsonNode;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Reads a loom document from JSON, with every fault of its form. Whether it is a loom is the checker's question. */
 public final class LoomReader {
 
@@ -52,9 +48,7 @@ public final class LoomReader {
      * @return the document, or every fault of form with its JSON pointer
      */
     static Outcome<LoomDocument> read(JsonNode json, String pointer) {
-        List<Finding> faults = new ArrayList<>();
-        LoomDocument document = document(new JsonThing(json, pointer, ThingKind.LOOM, faults));
-        return faults.isEmpty() ? Outcome.accepted(document) : Outcome.rejected(faults);
+        return JsonThing.read(json, pointer, ThingKind.LOOM, LoomReader::document);
     }
 
     private static LoomDocument document(JsonThing json) {
@@ -62,18 +56,15 @@ public final class LoomReader {
         if (json.has("formatVersion") && version != FORMAT_VERSION) {
             json.fault("json.format-version", "formatVersion", "must be " + FORMAT_VERSION);
         }
-        LoomDocument document =
-                new LoomDocument(
-                        json.text("name"),
-                        vehicle(json.child("vehicle", ThingKind.VEHICLE)),
-                        json.text("datum"),
-                        json.list("nodes", ThingKind.NODE, LoomReader::node),
-                        json.list("segments", ThingKind.SEGMENT, LoomReader::segment),
-                        json.list("devices", ThingKind.DEVICE, LoomReader::device),
-                        json.list("wires", ThingKind.WIRE, LoomReader::wire),
-                        json.listIfAny("checks", ThingKind.CHECK, LoomReader::check));
-        json.refuseOthers();
-        return document;
+        return new LoomDocument(
+                json.text("name"),
+                vehicle(json.child("vehicle", ThingKind.VEHICLE)),
+                json.text("datum"),
+                json.list("nodes", ThingKind.NODE, LoomReader::node),
+                json.list("segments", ThingKind.SEGMENT, LoomReader::segment),
+                json.list("devices", ThingKind.DEVICE, LoomReader::device),
+                json.list("wires", ThingKind.WIRE, LoomReader::wire),
+                json.listIfAny("checks", ThingKind.CHECK, LoomReader::check));
     }
 
     private static VehicleSheet vehicle(JsonThing json) {

@@ -3,7 +3,6 @@ package org.loomwright.exchange;
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.bundle.LayFactor;
-import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.quantity.Length;
@@ -13,9 +12,6 @@ import org.loomwright.core.routing.TakeUp;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** Reads and writes the settings of an analysis. What is left out keeps its usual value. */
 public final class SettingsJson {
@@ -42,11 +38,7 @@ public final class SettingsJson {
      * @return the settings, or every fault with its JSON pointer
      */
     public static Outcome<AnalysisSettings> read(JsonNode json, String pointer) {
-        List<Finding> faults = new ArrayList<>();
-        JsonThing thing = new JsonThing(json, pointer, ThingKind.SETTINGS, faults);
-        AnalysisSettings settings = settings(thing);
-        thing.refuseOthers();
-        return faults.isEmpty() ? Outcome.accepted(settings) : Outcome.rejected(faults);
+        return JsonThing.read(json, pointer, ThingKind.SETTINGS, SettingsJson::settings);
     }
 
     private static AnalysisSettings settings(JsonThing json) {

@@ -1,0 +1,18 @@
+package org.loomwright.api;
+
+/** Names of the schemas that stand in files under {@code shared} or are written by hand, as the OpenAPI description refers to them. */
+final class OpenApiSchemas {
+
+    private static final String PLACE = "#/components/schemas/";
+
+    static final String LOOM = PLACE + "Loom";
+    static final String AMENDMENTS = PLACE + "Amendments";
+    static final String SETTINGS = PLACE + "Settings";
+    static final String NEW_SPECIFICATION = PLACE + "NewSpecification";
+    static final String SPECIFICATION = PLACE + "Specification";
+    static final String FREEZE = PLACE + "Freeze";
+    static final String NEW_WORK_ORDER = PLACE + "NewWorkOrder";
+    static final String NEW_MOVE = PLACE + "NewMove";
+
+    private OpenApiSchemas() {}
+}

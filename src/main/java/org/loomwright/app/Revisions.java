@@ -1,0 +1,159 @@
+package org.loomwright.app;
+
+import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.finding.Finding;
+import org.loomwright.core.finding.Outcome;
+import org.loomwright.exchange.AmendmentReader;
+import org.loomwright.exchange.AnalysisWriter;
+import org.loomwright.exchange.CanonicalJson;
+import org.loomwright.exchange.RevisionWriter;
+import org.loomwright.exchange.SettingsJson;
+import org.loomwright.exchange.StrictJson;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ObjectNode;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Freezing specifications. A revision holds the loom, the amendments and every figure; its hash names it everywhere. */
+@Service
+public class Revisions {
+
+    private final RevisionStore store;
+    private final SpecificationStore specificationStore;
+    private final Specifications specifications;
+    private final LoomContents contents;
+    private final Analyses analyses;
+    private final Clock clock;
+
+    Revisions(
+            RevisionStore store,
+            SpecificationStore specificationStore,
+            Specifications specifications,
+            LoomContents contents,
+            Analyses analyses,
+            Clock clock) {
+        this.store = store;
+        this.specificationStore = specificationStore;
+        this.specifications = specifications;
+        this.contents = contents;
+        this.analyses = analyses;
+        this.clock = clock;
+    }
+
+    /**
+     * Freezes a specification as it stands. One that was frozen before and has not changed since gives the same revision again.
+     *
+     * @param specificationId of a specification
+     * @param version the version that was seen when the decision was taken
+     * @param by who freezes it
+     * @return the revision
+     * @throws NotFoundException if there is no such specification
+     * @throws StaleVersionException if it was changed meanwhile
+     */
+    @Transactional
+    public StoredRevision freeze(UUID specificationId, long version, String by) {
+        int number = store.nextNumber(specificationId);
+        StoredSpecification specification = specificationStore.get(specificationId);
+        if (specification.version() != version) {
+            throw new StaleVersionException(
+                    "specification", specificationId.toString(), version, specification.version());
+        }
+        Analyses.Amended amended = specifications.compute(specification);
+        CanonicalJson document = CanonicalJson.of(document(specification, amended));
+        Optional<StoredRevision> before = store.find(document.hash());
+        return before.orElseGet(
+                () -> store.freeze(frozen(specification, amended, document, number, by)));
+    }
+
+    private static ObjectNode document(
+            StoredSpecification specification, Analyses.Amended amended) {
+        return RevisionWriter.write(
+                specification.id(),
+                specification.draft().title(),
+                amended.amendments(),
+                amended.settings(),
+                amended.analysis());
+    }
+
+    private RevisionStore.Frozen frozen(
+            StoredSpecification specification,
+            Analyses.Amended amended,
+            CanonicalJson document,
+            int number,
+            String by) {
+        return new RevisionStore.Frozen(
+                document.hash(),
+                specification.id(),
+                number,
+                specification.draft().stock(),
+                Looms.content(amended.amended().loom().document()),
+                document.text(),
+                clock.instant(),
+                by);
+    }
+
+    /**
+     * @param hash of a revision
+     * @return the revision
+     * @throws NotFoundException if there is no such revision
+     */
+    @Transactional(readOnly = true)
+    public StoredRevision get(String hash) {
+        return store.get(hash);
+    }
+
+    /**
+     * @param specificationId of a specification
+     * @return its revisions, newest first
+     * @throws NotFoundException if there is no such specification
+     */
+    @Transactional(readOnly = true)
+    public List<StoredRevision> listOf(UUID specificationId) {
+        specificationStore.get(specificationId);
+        return store.listOf(specificationId);
+    }
+
+    /**
+     * Calculates a revision again for a drawing or a sheet, and makes sure that the figures are the frozen ones.
+     *
+     * @param revision a stored revision
+     * @return the amended loom and what it means
+     * @throws FiguresChangedException if the figures are not the frozen ones
+     */
+    @Transactional(readOnly = true)
+    public Analyses.Amended compute(StoredRevision revision) {
+        JsonNode document = readBack(StrictJson.parse(bytes(revision)));
+        List<Amendment> amendments = readBack(AmendmentReader.read(document.get("amendments"), ""));
+        Analyses.Amended amended =
+                readBack(
+                        analyses.amend(
+                                analyses.proven(contents.get(revision.stockHash())),
+                                amendments,
+                                readBack(SettingsJson.read(document.get("settings"), ""))));
+        String frozen = CanonicalJson.of(document.get(RevisionWriter.ANALYSIS)).text();
+        String now = CanonicalJson.of(AnalysisWriter.write(amended.analysis())).text();
+        if (!frozen.equals(now)) {
+            throw new FiguresChangedException(revision.hash());
+        }
+        return amended;
+    }
+
+    private static byte[] bytes(StoredRevision revision) {
+        return revision.document().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static <T> T readBack(Outcome<T> outcome) {
+        return outcome.orElseThrow(Revisions::broken);
+    }
+
+    private static IllegalStateException broken(List<Finding> reasons) {
+        return new IllegalStateException("a frozen revision does not hold any more: " + reasons);
+    }
+}

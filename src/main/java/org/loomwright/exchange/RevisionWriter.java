@@ -1,0 +1,47 @@
+package org.loomwright.exchange;
+
+import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.analysis.ChangeAnalysis;
+
+import tools.jackson.databind.node.ObjectNode;
+
+import java.util.List;
+import java.util.UUID;
+
+/** Writes a whole revision as one JSON document: all that was known and computed when it was frozen. */
+public final class RevisionWriter {
+
+    /** Name of the member that holds the analysis. */
+    public static final String ANALYSIS = "analysis";
+
+    private static final int FORMAT_VERSION = 1;
+
+    private RevisionWriter() {}
+
+    /**
+     * @param specificationId the specification that is frozen
+     * @param title what it is called
+     * @param amendments what is to be changed, in order
+     * @param settings what was calculated with
+     * @param analysis what was calculated, with stock and amended loom
+     * @return the document
+     */
+    public static ObjectNode write(
+            UUID specificationId,
+            String title,
+            List<Amendment> amendments,
+            AnalysisSettings settings,
+            ChangeAnalysis analysis) {
+        ObjectNode json = JsonParts.object();
+        json.put("formatVersion", FORMAT_VERSION);
+        json.put("specificationId", specificationId.toString());
+        json.put("title", title);
+        json.set("stock", LoomWriter.write(analysis.before().loom().document()));
+        json.set("amendments", AmendmentWriter.write(amendments));
+        json.set("settings", SettingsJson.write(settings));
+        json.set("amended", LoomWriter.write(analysis.after().loom().document()));
+        json.set(ANALYSIS, AnalysisWriter.write(analysis));
+        return json;
+    }
+}

@@ -1,0 +1,5 @@
+/** The rules of the architecture, as tests. */
+@NullMarked
+package org.loomwright;
+
+import org.jspecify.annotations.NullMarked;
