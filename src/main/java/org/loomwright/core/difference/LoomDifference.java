@@ -101,8 +101,8 @@ public record LoomDifference(List<Entry> entries) {
      * @return in what they differ
      */
     public static LoomDifference between(Loom before, Loom after) {
-        Map<Subject, Map<String, String>> old = PartWords.of(before);
-        Map<Subject, Map<String, String>> present = PartWords.of(after);
+        Map<Subject, Map<String, @Nullable String>> old = PartWords.of(before);
+        Map<Subject, Map<String, @Nullable String>> present = PartWords.of(after);
         Map<Subject, Entry> entries = new TreeMap<>(PartWords.ORDER);
         old.forEach(
                 (thing, fields) -> {
@@ -126,8 +126,8 @@ public record LoomDifference(List<Entry> entries) {
 
     private static Entry entry(
             Subject thing,
-            @Nullable Map<String, String> before,
-            @Nullable Map<String, String> after) {
+            @Nullable Map<String, @Nullable String> before,
+            @Nullable Map<String, @Nullable String> after) {
         Change change =
                 before == null ? Change.ADDED : after == null ? Change.REMOVED : Change.CHANGED;
         return new Entry(
@@ -137,7 +137,7 @@ public record LoomDifference(List<Entry> entries) {
     }
 
     private static List<FieldChange> changes(
-            Map<String, String> before, Map<String, String> after) {
+            Map<String, @Nullable String> before, Map<String, @Nullable String> after) {
         Set<String> names = new LinkedHashSet<>(before.keySet());
         names.addAll(after.keySet());
         List<FieldChange> changes = new ArrayList<>();

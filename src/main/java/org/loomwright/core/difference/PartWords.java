@@ -34,11 +34,11 @@ final class PartWords {
     static final Comparator<Subject> ORDER =
             Comparator.comparing(Subject::kind).thenComparing(Subject::id);
 
-    private final Map<Subject, Map<String, String>> parts = new HashMap<>();
+    private final Map<Subject, Map<String, @Nullable String>> parts = new HashMap<>();
 
     private PartWords() {}
 
-    static Map<Subject, Map<String, String>> of(Loom loom) {
+    static Map<Subject, Map<String, @Nullable String>> of(Loom loom) {
         PartWords words = new PartWords();
         words.addLoom(loom);
         words.addVehicle(loom.document().vehicle());
@@ -50,19 +50,17 @@ final class PartWords {
         return words.parts;
     }
 
-    /** The fields of one part; those with nothing to say stay out. */
+    /** The fields of one part, always in the same order; null where there is nothing to say. */
     private final class Fields {
 
-        private final Map<String, String> fields = new LinkedHashMap<>();
+        private final Map<String, @Nullable String> fields = new LinkedHashMap<>();
 
         Fields(ThingKind kind, String id) {
             parts.put(Subject.of(kind, id), fields);
         }
 
         Fields say(String field, @Nullable Object value) {
-            if (value != null) {
-                fields.put(field, value.toString());
-            }
+            fields.put(field, value == null ? null : value.toString());
             return this;
         }
 
@@ -119,16 +117,15 @@ final class PartWords {
 
     private static void addFinish(Fields fields, Finish finish) {
         String tracers = finish.tracers().isEmpty() ? null : String.join(", ", finish.tracers());
+        String note = finish.evidence().note();
         Integer picks = finish.picksPer25Mm();
         fields.say("covering", finish.covering())
                 .say("main yarn", finish.baseYarn())
                 .say("tracer yarns", tracers)
                 .say("picks", picks == null ? null : picks + " on 25 mm")
                 .say("coats of lacquer", Integer.toString(finish.lacquerCoats()))
-                .say("evidence", finish.evidence().kind());
-        if (!finish.evidence().note().isEmpty()) {
-            fields.say("evidence note", finish.evidence().note());
-        }
+                .say("evidence", finish.evidence().kind())
+                .say("evidence note", note.isEmpty() ? null : note);
     }
 
     private void addOpening(Opening opening, Segment segment) {
