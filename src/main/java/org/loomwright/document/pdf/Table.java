@@ -54,7 +54,7 @@ public final class Table {
     /**
      * One row.
      *
-     * @param cells its fields: one a column, or a single one where it runs over the whole width
+     * @param cells its fields: one a column; where it runs over the whole width, one or two that share it
      * @param look what it is to its neighbours
      */
     public record Row(List<Cell> cells, Look look) {
@@ -77,9 +77,9 @@ public final class Table {
         return add(Look.PLAIN, cells);
     }
 
-    /** Adds a row over the whole width that heads the following ones. */
-    public Table group(Cell cell) {
-        return add(Look.GROUP, cell);
+    /** Adds a row over the whole width that heads the following ones; a second cell stands at its right end. */
+    public Table group(Cell... cells) {
+        return add(Look.GROUP, cells);
     }
 
     /** Adds a row over the whole width that belongs to the one above. */

@@ -201,7 +201,7 @@ final class TableSetter {
         Tag rowTag = tag.child(Tag.Role.ROW);
         for (int i = 0; i < row.lines().size(); i++) {
             Tag cellTag = rowTag.child(heading ? Tag.Role.HEADING_CELL : Tag.Role.CELL);
-            double from = edges[i] + PAD_X_PT;
+            double from = (row.row().isWide() ? leftPt : edges[i]) + PAD_X_PT;
             double to = (row.row().isWide() ? flow.paper().rightPt() : edges[i + 1]) - PAD_X_PT;
             Cell cell = row.row().cells().get(i);
             List<Line> lines = row.lines().get(i);

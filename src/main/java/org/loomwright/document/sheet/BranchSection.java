@@ -26,6 +26,8 @@ import java.util.function.Function;
 /** Every segment of the amended loom: length, covering, wires, thickness before and after, and what it must pass through. */
 final class BranchSection {
 
+    private static final String NBSP = "\u00a0";
+
     private final JobSheet sheet;
     private final Loom loom;
     private final AmendmentWords words;
@@ -93,7 +95,8 @@ final class BranchSection {
             return "no wires";
         }
         StringJoiner joiner = new StringJoiner(", ");
-        counts.forEach((what, count) -> joiner.add(count + " × " + what));
+        counts.forEach(
+                (what, count) -> joiner.add(count + NBSP + "×" + NBSP + what.replace(" ", NBSP)));
         return joiner.toString();
     }
 

@@ -1,5 +1,6 @@
 package org.loomwright.document.sheet;
 
+import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.core.routing.CutLength;
 import org.loomwright.document.pdf.Cell;
@@ -49,7 +50,7 @@ final class CutListSection {
                             + " All lengths in millimetres; subtotals in metres.");
             flow.table(table(groups));
         }
-        flow.text("Wires that are kept", Type.TEXT_STRONG, 0);
+        flow.heading("Wires that are kept");
         flow.text(kept());
     }
 
@@ -85,28 +86,21 @@ final class CutListSection {
     }
 
     private void group(Table table, CutGroup group, int[] decimals) {
-        table.group(
-                Cell.of(
-                                "%s  %s   %s"
-                                        .formatted(
-                                                group.wireClass().colour().letters(),
-                                                group.wireClass().size(),
-                                                Type.colourWords(
-                                                        group.wireClass().colour(),
-                                                        sheet.catalogue())),
-                                Type.STRONG)
-                        .with(Type.swatch(group.wireClass().colour(), sheet.catalogue())));
-        for (Cut cut : group.cuts()) {
-            table.row(cells(cut, decimals));
-        }
-        total(
-                table,
-                group.wireClass().colour().letters()
-                        + " "
-                        + group.wireClass().size()
+        WireColour colour = group.wireClass().colour();
+        String name =
+                "%s  %s  %s"
+                        .formatted(
+                                colour.letters(),
+                                group.wireClass().size(),
+                                Type.colourWords(colour, sheet.catalogue()));
+        String sum =
+                Figures.count(group.cuts().size(), "wire", "wires")
                         + ", "
-                        + Figures.count(group.cuts().size(), "wire", "wires"),
-                group.total());
+                        + Figures.metres(group.total());
+        table.group(
+                Type.strong(name).with(Type.swatch(colour, sheet.catalogue())),
+                Type.strongFigure(sum));
+        group.cuts().forEach(cut -> table.row(cells(cut, decimals)));
     }
 
     private static Cell[] cells(Cut cut, int[] decimals) {

@@ -52,7 +52,9 @@ final class SummarySection {
         figures(flow);
         findings(flow);
         flow.heading("What the figures rest on");
-        new Footing(sheet.settings(), sheet.catalogue(), loom).sentences().forEach(flow::bullet);
+        new Footing(sheet.settings(), sheet.catalogue(), sheet.change().before().loom(), loom)
+                .sentences()
+                .forEach(flow::bullet);
     }
 
     private void parties(Flow flow) {

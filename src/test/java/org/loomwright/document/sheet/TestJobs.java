@@ -1,5 +1,6 @@
 package org.loomwright.document.sheet;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
@@ -104,6 +105,39 @@ final class TestJobs {
                 new SheetPictures(
                         picture(240, 120),
                         List.of(new BranchPicture("S1", null, picture(70, 70)))));
+    }
+
+    /** The same job under another revision. */
+    static JobSheet withHash(JobSheet sheet, String hash) {
+        return changed(sheet, hash, sheet.dueDate(), sheet.pictures());
+    }
+
+    /** The same job without drawings. */
+    static JobSheet withoutPictures(JobSheet sheet) {
+        return changed(sheet, sheet.revisionHash(), sheet.dueDate(), SheetPictures.NONE);
+    }
+
+    /** A job with everything left out that may be left out. */
+    static JobSheet bare() {
+        return changed(nothing(), HASH, null, SheetPictures.NONE);
+    }
+
+    private static JobSheet changed(
+            JobSheet sheet, String hash, @Nullable LocalDate due, SheetPictures pictures) {
+        return new JobSheet(
+                sheet.workOrderNumber(),
+                hash,
+                sheet.revisionNumber(),
+                sheet.customer(),
+                sheet.workshop(),
+                due,
+                sheet.status(),
+                sheet.preparedOn(),
+                sheet.change(),
+                sheet.amendments(),
+                sheet.catalogue(),
+                sheet.settings(),
+                pictures);
     }
 
     /** A picture with one of each shape. */

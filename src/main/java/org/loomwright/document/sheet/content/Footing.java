@@ -18,14 +18,17 @@ public final class Footing {
 
     private final AnalysisSettings settings;
     private final Catalogue catalogue;
+    private final Loom stock;
     private final Loom loom;
 
     /**
      * @param settings what was set before the analysis
      * @param catalogue the tables that were used
+     * @param stock the loom as it was recorded
      * @param loom the amended loom
      */
-    public Footing(AnalysisSettings settings, Catalogue catalogue, Loom loom) {
+    public Footing(AnalysisSettings settings, Catalogue catalogue, Loom stock, Loom loom) {
+        this.stock = stock;
         this.settings = settings;
         this.catalogue = catalogue;
         this.loom = loom;
@@ -115,7 +118,7 @@ public final class Footing {
 
     private TreeSet<String> assumedFinishes() {
         TreeSet<String> names = new TreeSet<>();
-        for (var segment : loom.segments().values()) {
+        for (var segment : stock.segments().values()) {
             if (segment.finish().evidence().kind() == EvidenceKind.ASSUMED) {
                 names.add(segment.id());
             }
