@@ -1,0 +1,152 @@
+package org.loomwright.core.layout;
+
+import org.jspecify.annotations.Nullable;
+import org.loomwright.core.geometry.Point;
+import org.loomwright.core.geometry.Polyline;
+import org.loomwright.core.geometry.Straight;
+import org.loomwright.core.loom.Departure;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One attempt to draw every spine, each at its tidiest course for which there is still room. */
+final class Placement {
+
+    /** A second half of the trunk is drawn opposite the first when it is at least this share of it. */
+    private static final double OPPOSITE = 0.25;
+
+    private final LayoutTree tree;
+    private final DrawingScale scale;
+    private final NearnessRule rule;
+    private final Board board;
+    private final SpineShapes shapes;
+    private final boolean trunkMayFold;
+    private final Polyline[] legs;
+    private final Map<Integer, Double> sideLoad = new HashMap<>();
+    private @Nullable Spine opposite;
+
+    Placement(LayoutTree tree, DrawingScale scale, Room room, boolean trunkMayFold) {
+        this.tree = tree;
+        this.scale = scale;
+        this.rule = new NearnessRule(tree, scale, room.clearanceMm());
+        this.board = new Board(room.widthMm(), room.heightMm(), rule);
+        this.shapes = new SpineShapes(room.widthMm(), room.heightMm(), room.clearanceMm());
+        this.trunkMayFold = trunkMayFold;
+        this.legs = new Polyline[tree.size()];
+    }
+
+    /** Room on the sheet in millimetres. */
+    record Room(double widthMm, double heightMm, double clearanceMm) {}
+
+    /**
+     * @return the first spine for which there was no room, null when all are drawn
+     */
+    @Nullable Spine drawAll(List<Spine> spines) {
+        opposite = findOpposite(spines).orElse(null);
+        for (Spine spine : spines) {
+            if (!draw(spine)) {
+                return spine;
+            }
+        }
+        return null;
+    }
+
+    /** The other half of the trunk, where the datum stands in its middle. */
+    static Optional<Spine> findOpposite(List<Spine> spines) {
+        Spine trunk = spines.getFirst();
+        return spines.stream()
+                .skip(1)
+                .filter(spine -> spine.hungOn() == LayoutTree.DATUM)
+                .findFirst()
+                .filter(spine -> spine.lengthMm() >= OPPOSITE * trunk.lengthMm());
+    }
+
+    private boolean draw(Spine spine) {
+        double length = scale.onSheetMm(spine.lengthMm());
+        Point start = spine.hungOn() == LayoutTree.DATUM ? Point.ORIGIN : end(spine.hungOn());
+        double base = spine.hungOn() == LayoutTree.DATUM ? 0 : arriving(spine.hungOn());
+        for (SpineShape shape : courses(spine, length)) {
+            if (shape.fixedMm() < length - 1 && lay(spine, shape.from(start, base, length))) {
+                noteSide(spine, shape);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<SpineShape> courses(Spine spine, double lengthMm) {
+        boolean first = tree.segment(spine.first()).from().equals(tree.segment(0).from());
+        if (first && board.pieces().isEmpty()) {
+            return shapes.trunk(lengthMm, trunkMayFold);
+        }
+        Departure leaves = tree.departure(spine.first());
+        double load = sideLoad.getOrDefault(spine.hungOn(), sideLoad.getOrDefault(-2, 0.0));
+        List<SpineShape> branch = shapes.branch(leaves, load > 0 ? -1 : 1, lengthMm);
+        if (!spine.equals(opposite)) {
+            return branch;
+        }
+        List<SpineShape> all = new ArrayList<>(List.of(SpineShape.straight(180)));
+        all.addAll(branch);
+        return all;
+    }
+
+    private void noteSide(Spine spine, SpineShape shape) {
+        double side =
+                Math.signum(
+                        Math.sin(Math.toRadians(shape.stretches().getFirst().headingDegrees())));
+        sideLoad.merge(-2, side * spine.beyondMm(), Double::sum);
+        sideLoad.merge(spine.hungOn(), side * spine.beyondMm(), Double::sum);
+    }
+
+    private Point end(int leg) {
+        return legs[leg].points().getLast();
+    }
+
+    private double arriving(int leg) {
+        Straight last = legs[leg].pieces().getLast();
+        double heading =
+                Math.toDegrees(
+                        Math.atan2(
+                                last.to().yMm() - last.from().yMm(),
+                                last.to().xMm() - last.from().xMm()));
+        return Math.rint(heading * 1e6) / 1e6;
+    }
+
+    private boolean lay(Spine spine, Polyline course) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Polyline> parts = new ArrayList<>();
+        double depth = scale.onSheetMm(tree.depthMm(spine.hungOn()));
+        double along = 0;
+        for (int leg : spine.legs()) {
+            double length = scale.onSheetMm(tree.lengthMm(leg));
+            Polyline part = course.between(along, along + length);
+            double at = depth + along;
+            for (Straight line : part.pieces()) {
+                pieces.add(new Piece(line, leg, at));
+                at += line.lengthMm();
+            }
+            parts.add(part);
+            along += length;
+        }
+        if (!board.takes(pieces)) {
+            return false;
+        }
+        for (int i = 0; i < parts.size(); i++) {
+            legs[spine.legs().get(i)] = parts.get(i);
+        }
+        return true;
+    }
+
+    /** Work done so far. */
+    long cost() {
+        return rule.cost();
+    }
+
+    /** The legs by number; complete when everything was drawn. */
+    List<Polyline> legs() {
+        return List.of(legs);
+    }
+}

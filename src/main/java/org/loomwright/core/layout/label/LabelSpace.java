@@ -1,0 +1,214 @@
+package org.loomwright.core.layout.label;
+
+import org.loomwright.core.geometry.Point;
+import org.loomwright.core.geometry.Rectangle;
+import org.loomwright.core.geometry.Straight;
+import org.loomwright.core.quantity.Length;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * What is drawn on a sheet so far, and the free places between. Labels given a place become obstacles for the next ones, so call it
+ * in a fixed order. Not thread-safe.
+ *
+ * <p>Own derivation: places are tried on growing rings round the anchor, the wanted direction first. A label next to its anchor
+ * needs no leader; farther ones get a straight leader that meets neither a line nor a label. Cost of one label: places x things
+ * drawn.
+ */
+public final class LabelSpace {
+
+    private static final double[] RINGS_MM = {
+        0, 1, 2, 3.5, 5, 7, 9, 11.5, 14, 17, 20, 24, 28, 33, 38, 44, 50, 58, 66, 75, 85, 100
+    };
+    private static final int DIRECTIONS = 24;
+
+    /** Up to this distance beyond the wanted gap a label plainly belongs to its anchor. */
+    private static final double NEXT_TO_MM = 1;
+
+    /** Within this distance of its anchor a leader may lie on what it points at. */
+    private static final double FOOT_MM = 0.8;
+
+    private static final double MARGIN_MM = 0.5;
+
+    private final Rectangle area;
+    private final List<Rectangle> boxes = new ArrayList<>();
+    private final List<Line> lines = new ArrayList<>();
+
+    /** A drawn line and the rectangle round it. */
+    private record Line(Straight middle, double halfWidthMm, Rectangle bounds) {
+
+        Line(Straight middle, double halfWidthMm) {
+            this(
+                    middle,
+                    halfWidthMm,
+                    Rectangle.around(middle.from(), middle.to()).grown(halfWidthMm));
+        }
+    }
+
+    /**
+     * @param area all labels lie inside
+     */
+    public LabelSpace(Rectangle area) {
+        this.area = area;
+    }
+
+    /**
+     * @param box no label or leader may lie there
+     */
+    public void occupy(Rectangle box) {
+        boxes.add(box);
+    }
+
+    /**
+     * @param line no label may lie on it and no leader may cross it
+     * @param width how thick it is
+     */
+    public void occupy(Straight line, Length width) {
+        lines.add(new Line(line, width.toDoubleMillimetres() / 2));
+    }
+
+    /**
+     * @param request what wants a place
+     * @return the place, taken from now on; empty when there is none
+     */
+    public Optional<LabelPlace> place(LabelRequest request) {
+        int[] order = directions(request.towards());
+        for (double ring : RINGS_MM) {
+            for (Point anchor : request.anchors()) {
+                for (int direction : order) {
+                    LabelPlace place = candidate(request, anchor, ring, direction);
+                    if (isFree(place)) {
+                        take(place);
+                        return Optional.of(place);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * @param width of the wanted box
+     * @param height of the wanted box
+     * @return a free place anywhere, the lowest and then the leftmost, taken from now on; empty when there is none
+     */
+    public Optional<Rectangle> placeAnywhere(Length width, Length height) {
+        double w = width.toDoubleMillimetres();
+        double h = height.toDoubleMillimetres();
+        for (double top = area.bottomMm() - h; top >= area.topMm(); top -= 2) {
+            for (double left = area.leftMm(); left + w <= area.rightMm(); left += 2) {
+                Rectangle box = new Rectangle(left, top, left + w, top + h);
+                if (isFree(box)) {
+                    boxes.add(box);
+                    return Optional.of(box);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static int[] directions(Point towards) {
+        double wanted = Math.atan2(towards.yMm(), towards.xMm());
+        return IntStream.range(0, DIRECTIONS)
+                .boxed()
+                .sorted(
+                        Comparator.comparingDouble((Integer i) -> away(i, wanted))
+                                .thenComparing(i -> i))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static double away(int direction, double wanted) {
+        double turn = Math.abs(Math.IEEEremainder(angle(direction) - wanted, 2 * Math.PI));
+        return Math.rint(turn * 1e6);
+    }
+
+    private static double angle(int direction) {
+        return 2 * Math.PI * direction / DIRECTIONS;
+    }
+
+    /** The box whose near side, in that direction, is as far from the anchor as the ring says. */
+    private static LabelPlace candidate(
+            LabelRequest request, Point anchor, double ringMm, int direction) {
+        double cos = Math.cos(angle(direction));
+        double sin = Math.sin(angle(direction));
+        double distance = request.gap().toDoubleMillimetres() + ringMm;
+        double w = request.width().toDoubleMillimetres();
+        double h = request.height().toDoubleMillimetres();
+        double x = anchor.xMm() + cos * distance;
+        double y = anchor.yMm() + sin * distance;
+        double left = x - w * (1 - ramp(cos)) / 2;
+        double top = y - h * (1 - ramp(sin)) / 2;
+        Rectangle box = new Rectangle(left, top, left + w, top + h);
+        Straight leader = new Straight(anchor, nearest(box, anchor));
+        return new LabelPlace(box, anchor, ringMm <= NEXT_TO_MM ? null : leader);
+    }
+
+    /** From -1 to 1, but level at the ends, so that a box beside its anchor stands clear of it. */
+    private static double ramp(double x) {
+        return Math.clamp(x * 1.6, -1, 1);
+    }
+
+    private static Point nearest(Rectangle box, Point to) {
+        return new Point(
+                Math.clamp(to.xMm(), box.leftMm(), box.rightMm()),
+                Math.clamp(to.yMm(), box.topMm(), box.bottomMm()));
+    }
+
+    private boolean isFree(LabelPlace place) {
+        return isFree(place.box())
+                && (place.leader() == null
+                        || place.leader().lengthMm() < FOOT_MM
+                        || isFree(withoutFoot(place.leader())));
+    }
+
+    private boolean isFree(Rectangle box) {
+        if (!area.contains(box)) {
+            return false;
+        }
+        Rectangle wide = box.grown(MARGIN_MM);
+        for (Rectangle other : boxes) {
+            if (wide.overlaps(other)) {
+                return false;
+            }
+        }
+        for (Line line : lines) {
+            if (wide.overlaps(line.bounds())
+                    && wide.grown(line.halfWidthMm()).isMetBy(line.middle())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Straight withoutFoot(Straight leader) {
+        return new Straight(leader.at(FOOT_MM / leader.lengthMm()), leader.to());
+    }
+
+    private boolean isFree(Straight leader) {
+        Rectangle bounds = Rectangle.around(leader.from(), leader.to()).grown(MARGIN_MM);
+        for (Rectangle other : boxes) {
+            if (bounds.overlaps(other) && other.grown(MARGIN_MM / 2).isMetBy(leader)) {
+                return false;
+            }
+        }
+        for (Line line : lines) {
+            if (bounds.overlaps(line.bounds())
+                    && line.middle().distanceToMm(leader) < MARGIN_MM / 2) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void take(LabelPlace place) {
+        boxes.add(place.box());
+        if (place.leader() != null) {
+            lines.add(new Line(place.leader(), 0.1));
+        }
+    }
+}

@@ -1,0 +1,132 @@
+package org.loomwright.document.drawing;
+
+import org.loomwright.core.analysis.ChangeAnalysis;
+import org.loomwright.core.analysis.LoomAnalysis;
+import org.loomwright.core.analysis.SegmentChange;
+import org.loomwright.core.geometry.Rectangle;
+import org.loomwright.core.layout.LayoutRoom;
+import org.loomwright.core.layout.LoomLayout;
+import org.loomwright.core.layout.LoomLayouter;
+import org.loomwright.core.quantity.Length;
+import org.loomwright.document.scene.Scene;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The whole loom on one sheet, to true proportions. Line widths follow the covered diameters. What the additions change stands out
+ * by hatching and blackness, not by colour alone. Tails are only indicated: their lengths are written. The drawing numbers nothing
+ * that has a name, except as the last resort where a name finds no place on the sheet.
+ */
+public final class LoomDrawing {
+
+    private static final double MARGIN_MM = 8;
+    private static final double FOOT_MM = 30;
+
+    /** Room round the loom for the names at its ends. */
+    private static final double NAMES_MM = 24;
+
+    private static final double CLEARANCE_MM = 5;
+
+    private LoomDrawing() {}
+
+    /**
+     * @param analysis a loom
+     * @param sheet what to draw it on
+     * @return the drawing
+     */
+    public static Scene of(LoomAnalysis analysis, Sheet sheet) {
+        Map<String, Status> status = new LinkedHashMap<>();
+        analysis.loom().segments().keySet().forEach(id -> status.put(id, Status.UNCHANGED));
+        return draw(analysis, status, false, sheet);
+    }
+
+    /**
+     * @param change a stock loom beside the amended one
+     * @param sheet what to draw it on
+     * @return the amended loom, with what differs from stock standing out
+     */
+    public static Scene of(ChangeAnalysis change, Sheet sheet) {
+        Map<String, Status> status = new LinkedHashMap<>();
+        change.segments().forEach(segment -> status.put(segment.segment(), status(segment)));
+        return draw(change.after(), status, true, sheet);
+    }
+
+    private static Status status(SegmentChange change) {
+        if (change.before() == null) {
+            return Status.NEW;
+        }
+        return change.isChanged() ? Status.CHANGED : Status.UNCHANGED;
+    }
+
+    private static Scene draw(
+            LoomAnalysis analysis, Map<String, Status> status, boolean compared, Sheet sheet) {
+        Rectangle area =
+                new Rectangle(
+                        MARGIN_MM,
+                        MARGIN_MM,
+                        sheet.widthMm() - MARGIN_MM,
+                        sheet.heightMm() - MARGIN_MM - FOOT_MM);
+        LoomLayout layout = LoomLayouter.fit(analysis.loom(), thickness(analysis), room(area));
+        Pen pen = new Pen();
+        LoomPicture picture = new LoomPicture(analysis, layout, status, compared, area, pen);
+        picture.draw();
+        new TitleBlock(sheet, layout, compared, pen)
+                .draw(
+                        new Rectangle(
+                                MARGIN_MM,
+                                area.bottomMm(),
+                                sheet.widthMm() - MARGIN_MM,
+                                sheet.heightMm() - MARGIN_MM));
+        return new Scene(
+                sheet.title(),
+                description(analysis, layout, status, compared),
+                sheet.widthMm(),
+                sheet.heightMm(),
+                pen.shapes());
+    }
+
+    private static LayoutRoom room(Rectangle area) {
+        return new LayoutRoom(
+                Pen.length(area.widthMm() - 2 * NAMES_MM),
+                Pen.length(area.heightMm() - 2 * NAMES_MM / 1.5),
+                Pen.length(CLEARANCE_MM));
+    }
+
+    private static Map<String, Length> thickness(LoomAnalysis analysis) {
+        Map<String, Length> thickness = new LinkedHashMap<>();
+        analysis.bundles().bySegment().forEach((id, bundle) -> thickness.put(id, bundle.covered()));
+        return thickness;
+    }
+
+    private static String description(
+            LoomAnalysis analysis,
+            LoomLayout layout,
+            Map<String, Status> status,
+            boolean compared) {
+        String text =
+                "Loom %s laid flat at a scale of %s: %d segments, measured from %s."
+                        .formatted(
+                                analysis.loom().name(),
+                                layout.scale(),
+                                layout.legs().size(),
+                                new NodeTexts(analysis.loom()).name(analysis.loom().datum()));
+        return compared
+                ? text
+                        + " New: %s. Changed: %s."
+                                .formatted(
+                                        listed(status, Status.NEW), listed(status, Status.CHANGED))
+                : text;
+    }
+
+    private static String listed(Map<String, Status> status, Status wanted) {
+        String ids =
+                String.join(
+                        ", ",
+                        status.entrySet().stream()
+                                .filter(entry -> entry.getValue() == wanted)
+                                .map(Map.Entry::getKey)
+                                .toList());
+        return ids.isEmpty() ? "none" : ids;
+    }
+}
