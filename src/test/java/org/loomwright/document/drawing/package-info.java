@@ -1,0 +1,5 @@
+/** Tests of the drawings. */
+@NullMarked
+package org.loomwright.document.drawing;
+
+import org.jspecify.annotations.NullMarked;
