@@ -11,18 +11,16 @@ final class Board {
 
     private final double widthMm;
     private final double heightMm;
-    private final NearnessRule rule;
     private final List<Piece> pieces = new ArrayList<>();
     private @Nullable Rectangle bounds;
 
-    Board(double widthMm, double heightMm, NearnessRule rule) {
+    Board(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
-        this.rule = rule;
     }
 
     /** Draws them if there is room and nothing comes too near, themselves included. */
-    boolean takes(List<Piece> added) {
+    boolean takes(List<Piece> added, NearnessRule rule) {
         Rectangle grown = bounds;
         for (Piece piece : added) {
             grown = grown == null ? piece.bounds() : grown.with(piece.bounds());
@@ -31,7 +29,8 @@ final class Board {
             return false;
         }
         for (int i = 0; i < added.size(); i++) {
-            if (!admits(added.get(i), pieces) || !admits(added.get(i), added.subList(0, i))) {
+            if (!admits(added.get(i), pieces, rule)
+                    || !admits(added.get(i), added.subList(0, i), rule)) {
                 return false;
             }
         }
@@ -40,7 +39,7 @@ final class Board {
         return true;
     }
 
-    private boolean admits(Piece piece, List<Piece> others) {
+    private boolean admits(Piece piece, List<Piece> others, NearnessRule rule) {
         for (Piece other : others) {
             if (!rule.allows(piece, other)) {
                 return false;

@@ -16,21 +16,43 @@ import org.loomwright.core.geometry.Tolerance;
  */
 final class NearnessRule {
 
-    /** Half the least angle between two pieces at one point. */
-    private static final double HALF_ANGLE = Math.toRadians(7.5);
+    /** Half the least angle in degrees between two pieces at one point. */
+    private static final double HALF_ANGLE = 7.5;
 
-    private static final double SHARE = Math.sin(HALF_ANGLE);
+    /** How much roomier a drawing is that pleases the eye. */
+    private static final double COMFORT_ANGLE = 2;
+
+    private static final double COMFORT_CLEARANCE = 1.6;
     private static final int THIRDS = 22;
 
     private final LayoutTree tree;
     private final double perMm;
     private final double clearanceMm;
+    private final double halfAngle;
+    private final double share;
     private long cost;
 
-    NearnessRule(LayoutTree tree, DrawingScale scale, double clearanceMm) {
+    private NearnessRule(
+            LayoutTree tree, double perMm, double clearanceMm, double halfAngleDegrees) {
         this.tree = tree;
-        this.perMm = scale.onSheetMm(1.0);
+        this.perMm = perMm;
         this.clearanceMm = clearanceMm;
+        this.halfAngle = Math.toRadians(halfAngleDegrees);
+        this.share = Math.sin(halfAngle);
+    }
+
+    /** What a drawing must obey. */
+    static NearnessRule needed(LayoutTree tree, DrawingScale scale, double clearanceMm) {
+        return new NearnessRule(tree, scale.onSheetMm(1.0), clearanceMm, HALF_ANGLE);
+    }
+
+    /** What it should rather obey: twice the angle, more clearance. */
+    static NearnessRule comfortable(LayoutTree tree, DrawingScale scale, double clearanceMm) {
+        return new NearnessRule(
+                tree,
+                scale.onSheetMm(1.0),
+                clearanceMm * COMFORT_CLEARANCE,
+                HALF_ANGLE * COMFORT_ANGLE);
     }
 
     boolean allows(Piece one, Piece other) {
@@ -77,9 +99,9 @@ final class NearnessRule {
     /** Both lines given outward from where the loom joins them, with the way between their first points. */
     private boolean apart(Straight one, Straight other, double wayMm) {
         if (wayMm < Tolerance.LENGTH_MM * 10) {
-            return angle(one, other) >= 2 * HALF_ANGLE - 1e-9;
+            return angle(one, other) >= 2 * halfAngle - 1e-9;
         }
-        return SHARE * wayMm < clearanceMm && leastSlack(one, other, wayMm) >= -Tolerance.LENGTH_MM;
+        return share * wayMm < clearanceMm && leastSlack(one, other, wayMm) >= -Tolerance.LENGTH_MM;
     }
 
     private static double angle(Straight one, Straight other) {
@@ -111,9 +133,9 @@ final class NearnessRule {
         return slackAt(one, (low + high) / 2, other, wayMm);
     }
 
-    private double slackAt(Straight one, double share, Straight other, double wayMm) {
-        Point place = one.at(share);
-        double way = wayMm + share * one.lengthMm();
+    private double slackAt(Straight one, double part, Straight other, double wayMm) {
+        Point place = one.at(part);
+        double way = wayMm + part * one.lengthMm();
         double length = other.lengthMm();
         double low = 0;
         double high = 1;
@@ -132,6 +154,6 @@ final class NearnessRule {
     }
 
     private double slack(Point one, Point other, double wayMm) {
-        return one.distanceToMm(other) - Math.min(clearanceMm, SHARE * wayMm);
+        return one.distanceToMm(other) - Math.min(clearanceMm, share * wayMm);
     }
 }

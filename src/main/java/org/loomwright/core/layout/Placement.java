@@ -20,7 +20,8 @@ final class Placement {
 
     private final LayoutTree tree;
     private final DrawingScale scale;
-    private final NearnessRule rule;
+    private final NearnessRule needed;
+    private final NearnessRule comfortable;
     private final Board board;
     private final SpineShapes shapes;
     private final boolean trunkMayFold;
@@ -31,8 +32,9 @@ final class Placement {
     Placement(LayoutTree tree, DrawingScale scale, Room room, boolean trunkMayFold) {
         this.tree = tree;
         this.scale = scale;
-        this.rule = new NearnessRule(tree, scale, room.clearanceMm());
-        this.board = new Board(room.widthMm(), room.heightMm(), rule);
+        this.needed = NearnessRule.needed(tree, scale, room.clearanceMm());
+        this.comfortable = NearnessRule.comfortable(tree, scale, room.clearanceMm());
+        this.board = new Board(room.widthMm(), room.heightMm());
         this.shapes = new SpineShapes(room.widthMm(), room.heightMm(), room.clearanceMm());
         this.trunkMayFold = trunkMayFold;
         this.legs = new Polyline[tree.size()];
@@ -68,8 +70,16 @@ final class Placement {
         double length = scale.onSheetMm(spine.lengthMm());
         Point start = spine.hungOn() == LayoutTree.DATUM ? Point.ORIGIN : end(spine.hungOn());
         double base = spine.hungOn() == LayoutTree.DATUM ? 0 : arriving(spine.hungOn());
-        for (SpineShape shape : courses(spine, length)) {
-            if (shape.fixedMm() < length - 1 && lay(spine, shape.from(start, base, length))) {
+        List<SpineShape> courses = courses(spine, length);
+        for (SpineShape shape : courses) {
+            if (shape.isStraight() && lay(spine, shape.from(start, base, length), comfortable)) {
+                noteSide(spine, shape);
+                return true;
+            }
+        }
+        for (SpineShape shape : courses) {
+            if (shape.fixedMm() < length - 1
+                    && lay(spine, shape.from(start, base, length), needed)) {
                 noteSide(spine, shape);
                 return true;
             }
@@ -115,7 +125,7 @@ final class Placement {
         return Math.rint(heading * 1e6) / 1e6;
     }
 
-    private boolean lay(Spine spine, Polyline course) {
+    private boolean lay(Spine spine, Polyline course, NearnessRule rule) {
         List<Piece> pieces = new ArrayList<>();
         List<Polyline> parts = new ArrayList<>();
         double depth = scale.onSheetMm(tree.depthMm(spine.hungOn()));
@@ -131,7 +141,7 @@ final class Placement {
             parts.add(part);
             along += length;
         }
-        if (!board.takes(pieces)) {
+        if (!board.takes(pieces, rule)) {
             return false;
         }
         for (int i = 0; i < parts.size(); i++) {
@@ -142,7 +152,7 @@ final class Placement {
 
     /** Work done so far. */
     long cost() {
-        return rule.cost();
+        return needed.cost() + comfortable.cost();
     }
 
     /** The legs by number; complete when everything was drawn. */

@@ -49,7 +49,7 @@ record SpineShape(List<Stretch> stretches) {
         return new Polyline(points);
     }
 
-    double lastHeadingDegrees() {
-        return stretches.getLast().headingDegrees();
+    boolean isStraight() {
+        return stretches.size() == 1;
     }
 }

@@ -20,14 +20,14 @@ final class CallOuts {
 
     private final Pen pen;
     private final LabelSpace space;
-    private final List<String> texts = new ArrayList<>();
+    private final List<List<String>> texts = new ArrayList<>();
 
     CallOuts(Pen pen, LabelSpace space) {
         this.pen = pen;
         this.space = space;
     }
 
-    void add(Point at, String text) {
+    void add(Point at, List<String> text) {
         texts.add(text);
         pen.add(new Shape.Disc(at, RADIUS_MM, Ink.PAPER, Stroke.full(Ink.BLACK, 0.2)));
         pen.text(
@@ -44,14 +44,7 @@ final class CallOuts {
     void writeList() {
         int missing = 0;
         for (int i = 0; i < texts.size(); i++) {
-            TextBlock block =
-                    new TextBlock(
-                            List.of(
-                                    new Row(
-                                            i + 1 + " = " + texts.get(i),
-                                            SIZE_MM,
-                                            false,
-                                            Ink.BLACK)));
+            TextBlock block = block(i + 1, texts.get(i));
             missing += write(block) ? 0 : 1;
         }
         if (missing > 0) {
@@ -64,6 +57,15 @@ final class CallOuts {
                                             true,
                                             Pen.ACCENT))));
         }
+    }
+
+    private static TextBlock block(int number, List<String> texts) {
+        List<Row> rows = new ArrayList<>();
+        for (String text : texts) {
+            String lead = rows.isEmpty() ? number + " = " : "      ";
+            rows.add(new Row(lead + text, SIZE_MM, false, Ink.BLACK));
+        }
+        return new TextBlock(rows);
     }
 
     private boolean write(TextBlock block) {

@@ -15,6 +15,7 @@ import org.loomwright.document.drawing.TextBlock.Row;
 import org.loomwright.document.scene.Shape.Ink;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -24,6 +25,7 @@ final class LoomPicture {
     private static final double MEASURE_MM = 2.3;
     private static final double NAME_MM = 2.2;
     private static final double SMALL_MM = 1.9;
+    private static final double INSET_MM = 2;
     private static final double FAN_MM = 16;
 
     private final LoomAnalysis analysis;
@@ -51,7 +53,7 @@ final class LoomPicture {
         this.status = status;
         this.compared = compared;
         this.pen = pen;
-        this.space = new LabelSpace(area);
+        this.space = new LabelSpace(area.grown(-INSET_MM));
         this.shiftX = area.leftMm() + (area.widthMm() - layout.width().toDoubleMillimetres()) / 2;
         this.shiftY = area.topMm() + (area.heightMm() - layout.height().toDoubleMillimetres()) / 2;
         this.texts = new NodeTexts(loom);
@@ -62,11 +64,23 @@ final class LoomPicture {
         loom.walk().forEach(this::drawLeg);
         loom.walk().forEach(this::drawOpenings);
         loom.nodes().keySet().forEach(this::drawNode);
+        writeBreakout(loom.datum());
         loom.walk().forEach(this::writeMeasure);
-        loom.nodes().keySet().forEach(this::writeBreakout);
-        loom.nodes().keySet().forEach(this::writeDevices);
+        loom.nodes().keySet().stream()
+                .filter(node -> !node.equals(loom.datum()))
+                .forEach(this::writeBreakout);
+        byRows().forEach(this::writeDevices);
         loom.walk().forEach(this::writeOpenings);
         callOuts.writeList();
+    }
+
+    /** Nodes with the most devices first: their blocks are the hardest to place. */
+    private List<String> byRows() {
+        return loom.nodes().keySet().stream()
+                .sorted(
+                        Comparator.comparingInt((String node) -> -texts.devices(node).size())
+                                .thenComparing(node -> node))
+                .toList();
     }
 
     private Point moved(Point point) {
@@ -84,7 +98,7 @@ final class LoomPicture {
 
     private double widthMm(Segment segment) {
         double covered = analysis.bundles().get(segment.id()).covered().toDoubleMillimetres();
-        return Math.clamp(0.5 + covered * 0.13, 0.9, 4);
+        return Math.clamp(0.5 + covered * 0.18, 0.9, 4.5);
     }
 
     private Status statusOf(Segment segment) {
@@ -174,7 +188,7 @@ final class LoomPicture {
         space.place(block.request(List.of(node(node)), onward(node), 6))
                 .ifPresentOrElse(
                         place -> drawFan(block, place),
-                        () -> callOuts.add(node(node), String.join("; ", texts.devices(node))));
+                        () -> callOuts.add(node(node), texts.devices(node)));
     }
 
     /** Tails as short lines from the node to each name, or one leader to a bar when the names lie far off. */
@@ -250,8 +264,6 @@ final class LoomPicture {
                         () ->
                                 callOuts.add(
                                         anchors.getFirst(),
-                                        String.join(
-                                                ", ",
-                                                block.rows().stream().map(Row::text).toList())));
+                                        block.rows().stream().map(Row::text).toList()));
     }
 }

@@ -57,7 +57,7 @@ final class TitleBlock {
             LineLook.draw(
                     pen, List.of(new Point(xMm, y - 0.8), new Point(xMm + 10, y - 0.8)), 2, status);
             pen.text(
-                    compared ? status.words() : "segment; width follows covered diameter",
+                    compared ? status.words() : "segment, thick as covered",
                     xMm + 14,
                     y,
                     TEXT_MM,

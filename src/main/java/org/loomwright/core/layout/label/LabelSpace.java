@@ -29,8 +29,8 @@ public final class LabelSpace {
     /** Up to this distance beyond the wanted gap a label plainly belongs to its anchor. */
     private static final double NEXT_TO_MM = 1;
 
-    /** Within this distance of its anchor a leader may lie on what it points at. */
-    private static final double FOOT_MM = 0.8;
+    /** Up to the wanted gap, and this much beyond, a leader may lie on what it points at. */
+    private static final double FOOT_MM = 0.5;
 
     private static final double MARGIN_MM = 0.5;
 
@@ -81,7 +81,7 @@ public final class LabelSpace {
             for (Point anchor : request.anchors()) {
                 for (int direction : order) {
                     LabelPlace place = candidate(request, anchor, ring, direction);
-                    if (isFree(place)) {
+                    if (isFree(place, request.gap())) {
                         take(place);
                         return Optional.of(place);
                     }
@@ -159,11 +159,12 @@ public final class LabelSpace {
                 Math.clamp(to.yMm(), box.topMm(), box.bottomMm()));
     }
 
-    private boolean isFree(LabelPlace place) {
+    private boolean isFree(LabelPlace place, Length gap) {
+        double footMm = gap.toDoubleMillimetres() + FOOT_MM;
         return isFree(place.box())
                 && (place.leader() == null
-                        || place.leader().lengthMm() < FOOT_MM
-                        || isFree(withoutFoot(place.leader())));
+                        || place.leader().lengthMm() <= footMm
+                        || isFree(withoutFoot(place.leader(), footMm)));
     }
 
     private boolean isFree(Rectangle box) {
@@ -185,8 +186,8 @@ public final class LabelSpace {
         return true;
     }
 
-    private static Straight withoutFoot(Straight leader) {
-        return new Straight(leader.at(FOOT_MM / leader.lengthMm()), leader.to());
+    private static Straight withoutFoot(Straight leader, double footMm) {
+        return new Straight(leader.at(footMm / leader.lengthMm()), leader.to());
     }
 
     private boolean isFree(Straight leader) {
