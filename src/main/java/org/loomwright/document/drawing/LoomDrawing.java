@@ -24,7 +24,7 @@ public final class LoomDrawing {
     private static final double FOOT_MM = 30;
 
     /** Room round the loom for the names at its ends. */
-    private static final double NAMES_MM = 24;
+    private static final double NAMES_MM = 30;
 
     private static final double CLEARANCE_MM = 5;
 
@@ -89,7 +89,7 @@ public final class LoomDrawing {
     private static LayoutRoom room(Rectangle area) {
         return new LayoutRoom(
                 Pen.length(area.widthMm() - 2 * NAMES_MM),
-                Pen.length(area.heightMm() - 2 * NAMES_MM / 1.5),
+                Pen.length(area.heightMm() - 1.2 * NAMES_MM),
                 Pen.length(CLEARANCE_MM));
     }
 

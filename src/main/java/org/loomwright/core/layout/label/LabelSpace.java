@@ -73,16 +73,23 @@ public final class LabelSpace {
 
     /**
      * @param request what wants a place
-     * @return the place, taken from now on; empty when there is none
+     * @return the place, taken from now on; empty when there is none. Only when there is no other way does a leader cross a line;
+     *     it never crosses a label.
      */
     public Optional<LabelPlace> place(LabelRequest request) {
+        Optional<LabelPlace> clear = search(request, false);
+        Optional<LabelPlace> place = clear.isPresent() ? clear : search(request, true);
+        place.ifPresent(this::take);
+        return place;
+    }
+
+    private Optional<LabelPlace> search(LabelRequest request, boolean mayCross) {
         int[] order = directions(request.towards());
         for (double ring : RINGS_MM) {
             for (Point anchor : request.anchors()) {
                 for (int direction : order) {
                     LabelPlace place = candidate(request, anchor, ring, direction);
-                    if (isFree(place, request.gap())) {
-                        take(place);
+                    if (isFree(place, request.gap(), mayCross)) {
                         return Optional.of(place);
                     }
                 }
@@ -159,12 +166,12 @@ public final class LabelSpace {
                 Math.clamp(to.yMm(), box.topMm(), box.bottomMm()));
     }
 
-    private boolean isFree(LabelPlace place, Length gap) {
+    private boolean isFree(LabelPlace place, Length gap, boolean mayCross) {
         double footMm = gap.toDoubleMillimetres() + FOOT_MM;
         return isFree(place.box())
                 && (place.leader() == null
                         || place.leader().lengthMm() <= footMm
-                        || isFree(withoutFoot(place.leader(), footMm)));
+                        || isClear(withoutFoot(place.leader(), footMm), mayCross));
     }
 
     private boolean isFree(Rectangle box) {
@@ -190,20 +197,17 @@ public final class LabelSpace {
         return new Straight(leader.at(footMm / leader.lengthMm()), leader.to());
     }
 
-    private boolean isFree(Straight leader) {
+    private boolean isClear(Straight leader, boolean mayCross) {
         Rectangle bounds = Rectangle.around(leader.from(), leader.to()).grown(MARGIN_MM);
         for (Rectangle other : boxes) {
             if (bounds.overlaps(other) && other.grown(MARGIN_MM / 2).isMetBy(leader)) {
                 return false;
             }
         }
-        for (Line line : lines) {
-            if (bounds.overlaps(line.bounds())
-                    && line.middle().distanceToMm(leader) < MARGIN_MM / 2) {
-                return false;
-            }
-        }
-        return true;
+        return mayCross
+                || lines.stream()
+                        .filter(line -> bounds.overlaps(line.bounds()))
+                        .noneMatch(line -> line.middle().distanceToMm(leader) < MARGIN_MM / 2);
     }
 
     private void take(LabelPlace place) {
