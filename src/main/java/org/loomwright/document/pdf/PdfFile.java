@@ -6,6 +6,7 @@ import org.openpdf.text.pdf.PdfBoolean;
 import org.openpdf.text.pdf.PdfContentByte;
 import org.openpdf.text.pdf.PdfDate;
 import org.openpdf.text.pdf.PdfDestination;
+import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfOutline;
 import org.openpdf.text.pdf.PdfString;
@@ -120,15 +121,22 @@ public final class PdfFile {
         Canvas canvas = new Canvas(content, page.paper().heightPt());
         for (Page.Mark mark : page.marks()) {
             if (mark.tag() == null) {
-                content.beginMarkedContentSequence(ARTIFACT);
+                content.beginMarkedContentSequence(ARTIFACT, kind("Layout"), true);
             } else {
                 content.beginMarkedContentSequence(structure.element(mark.tag()));
             }
             mark.drawing().accept(canvas);
             content.endMarkedContentSequence();
         }
-        content.beginMarkedContentSequence(ARTIFACT);
+        content.beginMarkedContentSequence(ARTIFACT, kind("Pagination"), true);
         frame.draw(canvas, page.paper(), number, of);
         content.endMarkedContentSequence();
+    }
+
+    /** Why something is not read out with the page: it belongs to the page, not to what it says (ISO 32000-1, 14.8.2.2). */
+    private static PdfDictionary kind(String type) {
+        PdfDictionary kind = new PdfDictionary();
+        kind.put(PdfName.TYPE, new PdfName(type));
+        return kind;
     }
 }

@@ -1,6 +1,7 @@
 package org.loomwright.document.pdf;
 
 import org.jspecify.annotations.Nullable;
+import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfString;
 import org.openpdf.text.pdf.PdfStructureElement;
@@ -38,6 +39,17 @@ final class StructureTree {
         if (!tag.spoken().isEmpty()) {
             element.put(PdfName.ALT, new PdfString(tag.spoken(), PdfString.TEXT_UNICODE));
         }
+        if (tag.role() == Tag.Role.HEADING_CELL) {
+            element.put(PdfName.A, scope());
+        }
         return element;
+    }
+
+    /** Says that a heading heads its column. */
+    private static PdfDictionary scope() {
+        PdfDictionary scope = new PdfDictionary();
+        scope.put(PdfName.O, new PdfName("Table"));
+        scope.put(new PdfName("Scope"), new PdfName("Column"));
+        return scope;
     }
 }

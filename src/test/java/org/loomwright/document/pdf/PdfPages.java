@@ -5,6 +5,7 @@ import org.openpdf.text.pdf.parser.PdfTextExtractor;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,13 +23,21 @@ public final class PdfPages {
         }
     }
 
-    /** @return the text of each page, in the order of drawing, every run of blanks and line ends as one space */
+    /** Renames what decorates a page, which the library's extractor would leave out. */
+    private static void readDecorationsToo(PdfReader reader, int page) throws IOException {
+        String content = new String(reader.getPageContent(page), StandardCharsets.ISO_8859_1);
+        reader.setPageContent(
+                page, content.replace("/Artifact", "/P").getBytes(StandardCharsets.ISO_8859_1));
+    }
+
+    /** @return the text of each page with its head and foot, in the order of drawing, every run of blanks and line ends as one space */
     public static List<String> texts(byte[] file) {
         PdfReader reader = open(file);
         PdfTextExtractor extractor = new PdfTextExtractor(reader);
         List<String> texts = new ArrayList<>();
         try {
             for (int page = 1; page <= reader.getNumberOfPages(); page++) {
+                readDecorationsToo(reader, page);
                 texts.add(extractor.getTextFromPage(page).replaceAll("[\\s\\u00a0]+", " "));
             }
         } catch (IOException e) {
