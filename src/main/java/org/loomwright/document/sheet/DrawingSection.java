@@ -1,17 +1,21 @@
 package org.loomwright.document.sheet;
 
+import org.loomwright.document.drawing.Sheet;
 import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Paper;
 import org.loomwright.document.pdf.PdfSceneWriter;
 import org.loomwright.document.scene.Scene;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import java.util.List;
 
 /** The loom to true proportions, on a page of its own. */
 final class DrawingSection {
 
-    private static final double CAPTION_PT = 60;
+    /** Heading and caption above the drawing. */
+    private static final double ABOVE_MM = 15;
+
+    private static final List<Paper> PAPERS =
+            List.of(Paper.A4, Paper.A4_LANDSCAPE, Paper.A3_LANDSCAPE);
 
     private final JobSheet sheet;
 
@@ -27,27 +31,34 @@ final class DrawingSection {
             flow.text("This sheet was made without a drawing.");
             return;
         }
-        boolean wide = scene.widthMm() > scene.heightMm();
-        flow.newPage(wide ? Paper.A4_LANDSCAPE : Paper.A4);
+        flow.newPage(smallestFor(scene));
         flow.section("2  Loom drawing");
+        flow.note(scene.title());
         double scale =
-                PdfSceneWriter.scaleToFit(
-                        scene, flow.paper().bodyWidthPt(), flow.remainingPt() - CAPTION_PT);
-        flow.note(caption(scene, scale));
+                PdfSceneWriter.scaleToFit(scene, flow.paper().bodyWidthPt(), flow.remainingPt());
         flow.picture(scene, scale);
         flow.newPage(Paper.A4);
     }
 
-    private static String caption(Scene scene, double scale) {
-        String printed =
-                scale >= 1
-                        ? "Printed as drawn."
-                        : "Reduced to %s % of the drawing's own sheet."
-                                .replace("%s", percent(scale));
-        return scene.title() + ". " + printed;
+    /** @return the largest drawing that an A3 page of the sheet holds at its own scale */
+    static Sheet largest(String title, String footer) {
+        return new Sheet(widthMm(Paper.A3_LANDSCAPE), heightMm(Paper.A3_LANDSCAPE), title, footer);
     }
 
-    private static String percent(double scale) {
-        return BigDecimal.valueOf(scale * 100).setScale(1, RoundingMode.HALF_UP).toPlainString();
+    /** The smallest paper that holds the scene at its own scale; the largest of all if none does. */
+    private static Paper smallestFor(Scene scene) {
+        return PAPERS.stream()
+                .filter(paper -> scene.widthMm() <= widthMm(paper))
+                .filter(paper -> scene.heightMm() <= heightMm(paper))
+                .findFirst()
+                .orElse(PAPERS.getLast());
+    }
+
+    private static double widthMm(Paper paper) {
+        return Math.floor(paper.bodyWidthPt() / Paper.POINTS_PER_MM);
+    }
+
+    private static double heightMm(Paper paper) {
+        return Math.floor(paper.bodyHeightPt() / Paper.POINTS_PER_MM - ABOVE_MM);
     }
 }

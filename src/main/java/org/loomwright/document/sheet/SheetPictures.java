@@ -1,6 +1,8 @@
 package org.loomwright.document.sheet;
 
 import org.jspecify.annotations.Nullable;
+import org.loomwright.core.analysis.ChangeAnalysis;
+import org.loomwright.document.drawing.LoomDrawing;
 import org.loomwright.document.scene.Scene;
 
 import java.util.List;
@@ -18,6 +20,17 @@ public record SheetPictures(@Nullable Scene loom, List<BranchPicture> branches) 
 
     public SheetPictures {
         branches = List.copyOf(branches);
+    }
+
+    /**
+     * @param change the stock loom beside the amended one
+     * @param footer a line for the drawing's foot: revision and content hash
+     * @return the amended loom, drawn as large as the sheet's largest paper allows
+     */
+    public static SheetPictures of(ChangeAnalysis change, String footer) {
+        String title = change.after().loom().name() + ", with the additions";
+        return new SheetPictures(
+                LoomDrawing.of(change, DrawingSection.largest(title, footer)), List.of());
     }
 
     /**

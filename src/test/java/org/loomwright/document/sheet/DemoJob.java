@@ -47,6 +47,13 @@ final class DemoJob {
         return TestJobs.job(stock, amended.loom(), recorded, amendments);
     }
 
+    /** The same with its drawing. */
+    static JobSheet drawn() {
+        JobSheet sheet = sheet();
+        return TestJobs.withPictures(
+                sheet, SheetPictures.of(sheet.change(), "revision 3, " + TestJobs.HASH));
+    }
+
     private static JsonNode json(String file) {
         try (InputStream stream = DemoJob.class.getResourceAsStream("/demo-data/" + file)) {
             if (stream == null) {

@@ -114,7 +114,12 @@ final class TestJobs {
 
     /** The same job without drawings. */
     static JobSheet withoutPictures(JobSheet sheet) {
-        return changed(sheet, sheet.revisionHash(), sheet.dueDate(), SheetPictures.NONE);
+        return withPictures(sheet, SheetPictures.NONE);
+    }
+
+    /** The same job with other drawings. */
+    static JobSheet withPictures(JobSheet sheet, SheetPictures pictures) {
+        return changed(sheet, sheet.revisionHash(), sheet.dueDate(), pictures);
     }
 
     /** A job with everything left out that may be left out. */
