@@ -1,7 +1,8 @@
 /**
  * What does the customer want changed, and what is the loom then? {@link org.loomwright.core.amendment.Amendment} is the sealed
  * set of changes; applying an ordered list to a loom is pure and gives either the amended loom, with the origin of every part, or
- * all the reasons why not. The difference between any two looms is described here too.
+ * all the reasons why not. Start at {@link org.loomwright.core.amendment.Amendments}; the finer rules stand there. In what any two
+ * looms differ is the question of {@code core.difference}.
  *
  * <p>May depend on {@code loom}, {@code catalogue}, {@code finding} and {@code quantity}.
  */

@@ -44,10 +44,34 @@ import java.util.stream.Stream;
 /** What is true of any amendments on any loom. */
 class AmendmentProperties {
 
-    private static final int LOOMS = 150;
+    private static final int LOOMS = 90;
 
     private static Loom loom(long seed) {
         return RandomLooms.of(seed, seed % 3 == 0 ? Size.CAR : Size.SMALL);
+    }
+
+    @Test
+    void theGeneratorMakesEveryKindThatCanBeIndependent() {
+        Set<Class<?>> kinds = new LinkedHashSet<>();
+        for (long seed = 0; seed < LOOMS; seed++) {
+            RandomAmendments.independent(loom(seed), seed, 30)
+                    .forEach(amendment -> kinds.add(amendment.getClass()));
+        }
+
+        assertThat(kinds)
+                .containsExactlyInAnyOrder(
+                        AddWire.class,
+                        RemoveWire.class,
+                        ReplaceWire.class,
+                        MoveWireEnd.class,
+                        ChangeTerminal.class,
+                        BreakOutBranch.class,
+                        ExtendBranch.class,
+                        ChangeLength.class,
+                        AddDevice.class,
+                        ChangeCovering.class,
+                        AddOpening.class,
+                        RemoveOpening.class);
     }
 
     @Test
