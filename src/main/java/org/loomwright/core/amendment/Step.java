@@ -63,7 +63,11 @@ final class Step {
                 Finding.fault(
                         "amendment." + code,
                         new Subject(ThingKind.AMENDMENT, id(), pointer(pointer)),
-                        "Amendment %s: %s.".formatted(id(), clause)));
+                        "Amendment %s: %s.".formatted(name(), clause)));
+    }
+
+    private String name() {
+        return id().isBlank() ? "number " + (index + 1) : id();
     }
 
     void refuseUnless(boolean holds, String code, String pointer, String clause) {

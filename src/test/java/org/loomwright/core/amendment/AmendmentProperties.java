@@ -2,6 +2,7 @@ package org.loomwright.core.amendment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.loomwright.core.amendment.Amending.accept;
+import static org.loomwright.core.amendment.Amending.refuse;
 
 import org.junit.jupiter.api.Test;
 import org.loomwright.core.amendment.AmendedLoom.Piece;
@@ -44,7 +45,7 @@ import java.util.stream.Stream;
 /** What is true of any amendments on any loom. */
 class AmendmentProperties {
 
-    private static final int LOOMS = 90;
+    private static final int LOOMS = 45;
 
     private static Loom loom(long seed) {
         return RandomLooms.of(seed, seed % 3 == 0 ? Size.CAR : Size.SMALL);
@@ -90,6 +91,22 @@ class AmendmentProperties {
             assertThat(inDisorder.voided().keySet()).isEqualTo(inOrder.voided().keySet());
             assertThat(Set.copyOf(inDisorder.takenOut())).isEqualTo(Set.copyOf(inOrder.takenOut()));
             assertThat(inDisorder.origins().keySet()).isEqualTo(inOrder.origins().keySet());
+        }
+    }
+
+    @Test
+    void aBadAmendmentAnywhereIsToldAndBlamesNoOther() {
+        for (long seed = 0; seed < LOOMS; seed++) {
+            Loom stock = loom(seed);
+            List<Amendment> amendments =
+                    new ArrayList<>(RandomAmendments.independent(stock, seed, 20));
+            int index = new Random(seed).nextInt(amendments.size() + 1);
+            amendments.add(index, new RemoveWire("bad", "", "nobody"));
+
+            assertThat(refuse(stock, amendments.toArray(Amendment[]::new)))
+                    .singleElement()
+                    .extracting(finding -> finding.subject().pointer())
+                    .isEqualTo("/amendments/" + index + "/wire");
         }
     }
 
