@@ -229,7 +229,7 @@ class AmendmentRefusalTest {
                         "amendment.id-twice | /amendments/1/id | Amendment A1: an earlier amendment"
                                 + " has the same id already.",
                         "amendment.id-malformed | /amendments/2/id | Amendment number 3: its id"
-                            + " must have 1 to 40 characters.");
+                                + " must have 1 to 40 characters.");
     }
 
     @Test
