@@ -54,7 +54,9 @@ public final class PostgresForTests {
         String name = "test_" + DATABASES.incrementAndGet();
         run(
                 server,
-                "create database %s template %s owner %s".formatted(name, TEMPLATE, OWNER.user()));
+                "create database %s template %s owner %s".formatted(name, TEMPLATE, OWNER.user()),
+                "revoke all on database %s from public".formatted(name),
+                "grant connect on database %s to %s".formatted(name, APP.user()));
         return access(server, name);
     }
 
