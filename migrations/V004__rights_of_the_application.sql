@@ -1,6 +1,15 @@
 -- What the application's role may do: read everything, write new rows, and change the few columns that are meant to change. No
 -- right to remove anything, to empty a table or to touch a trigger. The owner of the tables is another role.
 
+do $$
+begin
+    if pg_has_role('${appRole}', current_user, 'member') then
+        raise exception 'role ${appRole} must neither be a superuser nor belong to %, or it could change what is frozen',
+            current_user;
+    end if;
+end;
+$$;
+
 grant usage on schema public to "${appRole}";
 
 grant select on

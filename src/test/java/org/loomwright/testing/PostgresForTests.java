@@ -60,6 +60,18 @@ public final class PostgresForTests {
         return access(server, name);
     }
 
+    /** Migrates a fresh database for an application that would work as the superuser. */
+    public static void migrateForSuperuser() {
+        DatabaseAccess fresh = freshDatabase();
+        TestServer server = TestServer.running();
+        run(server, "create database for_superuser owner " + OWNER.user());
+        migrate(
+                new DatabaseAccess(
+                        server.url("for_superuser"),
+                        fresh.owner(),
+                        new Login(server.superuser(), server.password())));
+    }
+
     private static void prepare(TestServer server) {
         run(
                 server,
