@@ -40,6 +40,10 @@ final class CallOuts {
                 Ink.BLACK);
     }
 
+    int count() {
+        return texts.size();
+    }
+
     /** Writes the list where there is room; what finds none is counted on the sheet, so nobody misses it unknowingly. */
     void writeList() {
         int missing = 0;

@@ -66,8 +66,9 @@ public final class CrossSectionDrawing {
         List<SegmentBundle> both = List.of(before, change.after());
         double times = times(both);
         double height = height(both);
-        drawing.drawPanel(before, "Before", 0, times);
-        drawing.drawPanel(change.after(), "After", WIDTH_MM, times);
+        String name = "Segment " + change.segment();
+        drawing.drawPanel(before, name + ", before", 0, times);
+        drawing.drawPanel(change.after(), name + ", after", WIDTH_MM, times);
         drawing.pen.frame(new Rectangle(1, 1, 2 * WIDTH_MM - 1, height - 1), 0.4);
         drawing.pen.line(
                 List.of(new Point(WIDTH_MM, 1), new Point(WIDTH_MM, height - 1)), Ink.BLACK, 0.25);

@@ -10,7 +10,9 @@ import org.loomwright.core.layout.LoomLayouter;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.document.scene.Scene;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -23,10 +25,17 @@ public final class LoomDrawing {
     private static final double MARGIN_MM = 8;
     private static final double FOOT_MM = 30;
 
-    /** Room round the loom for the names at its ends. */
-    private static final double NAMES_MM = 30;
+    /** Ways to share the sheet between loom and names; the one with the best placed names is taken. */
+    private static final List<Share> SHARES =
+            List.of(
+                    new Share(24, 16, 5),
+                    new Share(24, 20, 8),
+                    new Share(36, 26, 7),
+                    new Share(36, 30, 10),
+                    new Share(52, 36, 10));
 
-    private static final double CLEARANCE_MM = 5;
+    /** Room at the sides, above and below for the names at the ends, and how far branches stay apart. */
+    private record Share(double besideMm, double aboveMm, double clearanceMm) {}
 
     private LoomDrawing() {}
 
@@ -67,10 +76,13 @@ public final class LoomDrawing {
                         MARGIN_MM,
                         sheet.widthMm() - MARGIN_MM,
                         sheet.heightMm() - MARGIN_MM - FOOT_MM);
-        LoomLayout layout = LoomLayouter.fit(analysis.loom(), thickness(analysis), room(area));
-        Pen pen = new Pen();
-        LoomPicture picture = new LoomPicture(analysis, layout, status, compared, area, pen);
-        picture.draw();
+        LoomPicture picture =
+                SHARES.stream()
+                        .map(share -> picture(analysis, status, compared, area, share))
+                        .min(Comparator.comparingDouble(LoomPicture::awkwardness))
+                        .orElseThrow();
+        LoomLayout layout = picture.layout();
+        Pen pen = picture.pen();
         new TitleBlock(sheet, layout, compared, pen)
                 .draw(
                         new Rectangle(
@@ -86,11 +98,21 @@ public final class LoomDrawing {
                 pen.shapes());
     }
 
-    private static LayoutRoom room(Rectangle area) {
-        return new LayoutRoom(
-                Pen.length(area.widthMm() - 2 * NAMES_MM),
-                Pen.length(area.heightMm() - 1.2 * NAMES_MM),
-                Pen.length(CLEARANCE_MM));
+    private static LoomPicture picture(
+            LoomAnalysis analysis,
+            Map<String, Status> status,
+            boolean compared,
+            Rectangle area,
+            Share share) {
+        LayoutRoom room =
+                new LayoutRoom(
+                        Pen.length(area.widthMm() - 2 * share.besideMm()),
+                        Pen.length(area.heightMm() - 2 * share.aboveMm()),
+                        Pen.length(share.clearanceMm()));
+        LoomLayout layout = LoomLayouter.fit(analysis.loom(), thickness(analysis), room);
+        LoomPicture picture = new LoomPicture(analysis, layout, status, compared, area, new Pen());
+        picture.draw();
+        return picture;
     }
 
     private static Map<String, Length> thickness(LoomAnalysis analysis) {

@@ -26,6 +26,7 @@ final class LoomPicture {
     private static final double NAME_MM = 2.2;
     private static final double SMALL_MM = 1.9;
     private static final double INSET_MM = 2;
+    private static final double CALL_OUT = 100;
     private static final double FAN_MM = 16;
 
     private final LoomAnalysis analysis;
@@ -39,6 +40,7 @@ final class LoomPicture {
     private final double shiftY;
     private final NodeTexts texts;
     private final CallOuts callOuts;
+    private double leadersMm;
 
     LoomPicture(
             LoomAnalysis analysis,
@@ -72,6 +74,19 @@ final class LoomPicture {
         byRows().forEach(this::writeDevices);
         loom.walk().forEach(this::writeOpenings);
         callOuts.writeList();
+    }
+
+    LoomLayout layout() {
+        return layout;
+    }
+
+    Pen pen() {
+        return pen;
+    }
+
+    /** How badly the names lie: leaders in millimetres, and much for every name that became a number. */
+    double awkwardness() {
+        return leadersMm + CALL_OUT * callOuts.count();
     }
 
     /** Nodes with the most devices first: their blocks are the hardest to place. */
@@ -197,6 +212,7 @@ final class LoomPicture {
         boolean fromRight = place.anchor().xMm() > box.rightMm() - box.widthMm() / 4;
         double x = fromRight ? box.rightMm() + 0.4 : box.leftMm() - 0.4;
         block.write(pen, box, place.anchor());
+        leadersMm += place.leader() == null ? 0 : place.leader().lengthMm();
         pen.line(
                 List.of(new Point(x, box.topMm() + 0.3), new Point(x, box.bottomMm() - 0.3)),
                 Ink.BLACK,
@@ -257,6 +273,7 @@ final class LoomPicture {
                 .ifPresentOrElse(
                         place -> {
                             if (place.leader() != null) {
+                                leadersMm += place.leader().lengthMm();
                                 pen.line(place.leader(), Pen.GREY, Pen.FINE_MM);
                             }
                             block.write(pen, place.box(), place.anchor());

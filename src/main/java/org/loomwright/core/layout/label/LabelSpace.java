@@ -32,6 +32,9 @@ public final class LabelSpace {
     /** Up to the wanted gap, and this much beyond, a leader may lie on what it points at. */
     private static final double FOOT_MM = 0.5;
 
+    /** A leader that crosses a line stays short. */
+    private static final double FARTHEST_CROSSING_MM = 50;
+
     private static final double MARGIN_MM = 0.5;
 
     private final Rectangle area;
@@ -86,6 +89,9 @@ public final class LabelSpace {
     private Optional<LabelPlace> search(LabelRequest request, boolean mayCross) {
         int[] order = directions(request.towards());
         for (double ring : RINGS_MM) {
+            if (mayCross && ring > FARTHEST_CROSSING_MM) {
+                return Optional.empty();
+            }
             for (Point anchor : request.anchors()) {
                 for (int direction : order) {
                     LabelPlace place = candidate(request, anchor, ring, direction);
