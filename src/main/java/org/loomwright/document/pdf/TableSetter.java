@@ -92,7 +92,7 @@ final class TableSetter {
                 flow.newPage();
                 drawHeading(heading);
             }
-            block.forEach(row -> setRow(row, heading));
+            setBlock(block, heading);
         }
         flow.space(8);
     }
@@ -148,15 +148,23 @@ final class TableSetter {
         flow.page().decorate(canvas -> canvas.rule(leftPt, bottom, right, bottom, RULE_PT / 2));
     }
 
-    private void setRow(SetRow row, SetRow heading) {
+    /** No rule between a row and what stands under it. */
+    private void setBlock(List<SetRow> block, SetRow heading) {
+        for (int i = 0; i < block.size(); i++) {
+            boolean ruled = i + 1 == block.size() || block.get(i + 1).row().look() != Look.UNDER;
+            setRow(block.get(i), heading, ruled);
+        }
+    }
+
+    private void setRow(SetRow row, SetRow heading, boolean ruled) {
         if (row.heightPt() <= flow.remainingPt()) {
-            drawRow(row);
+            drawRow(row, ruled);
             return;
         }
         if (row.heightPt() + heading.heightPt() <= flow.paper().bodyHeightPt()) {
             flow.newPage();
             drawHeading(heading);
-            drawRow(row);
+            drawRow(row, ruled);
             return;
         }
         setTorn(row, heading);
@@ -176,13 +184,13 @@ final class TableSetter {
                 flow.newPage();
                 drawHeading(heading);
             } else {
-                drawRow(part);
+                drawRow(part, true);
                 done = to;
             }
         }
     }
 
-    private void drawRow(SetRow row) {
+    private void drawRow(SetRow row, boolean ruled) {
         double top = flow.take(row.heightPt());
         double bottom = top + row.heightPt();
         double right = flow.paper().rightPt();
@@ -193,8 +201,10 @@ final class TableSetter {
                                     canvas.box(leftPt, top, right - leftPt, bottom - top, TINT, 0));
         }
         drawCells(row, top, false);
-        double weight = row.row().look() == Look.TOTAL ? RULE_PT : HAIRLINE_PT;
-        flow.page().decorate(canvas -> canvas.rule(leftPt, bottom, right, bottom, weight));
+        if (ruled) {
+            double weight = row.row().look() == Look.TOTAL ? RULE_PT : HAIRLINE_PT;
+            flow.page().decorate(canvas -> canvas.rule(leftPt, bottom, right, bottom, weight));
+        }
     }
 
     private void drawCells(SetRow row, double top, boolean heading) {

@@ -64,10 +64,8 @@ final class BranchSection {
     private void row(Table table, SegmentChange change) {
         Segment segment = change.after().segment();
         table.row(
-                Type.strong(segment.id() + "  " + Places.run(loom, segment))
-                        .then(words.finish(segment.finish()), Type.CELL)
-                        .then("Seen: " + AmendmentWords.evidence(segment.finish()), Type.SMALL),
-                Type.figure(Figures.exactMm(segment.length())),
+                covering(segment, change.before()),
+                length(segment, change.before()),
                 Type.words(list(change.after().counts().byColour()))
                         .then(list(change.after().counts().bySize()), Type.CELL)
                         .then(difference("added", change.added()), Type.STRONG)
@@ -79,6 +77,27 @@ final class BranchSection {
                 both(change, bundle -> diameter(bundle, bundle.laid())),
                 both(change, bundle -> diameter(bundle, bundle.covered())));
         segment.openings().forEach(opening -> table.under(opening(opening, change)));
+    }
+
+    private Cell covering(Segment segment, @Nullable SegmentBundle before) {
+        Cell cell =
+                Type.strong(segment.id() + "  " + Places.run(loom, segment))
+                        .then(words.finish(segment.finish()), Type.CELL);
+        if (before != null && !before.segment().finish().equals(segment.finish())) {
+            cell = cell.then("was " + words.finish(before.segment().finish()), Type.STRONG);
+        }
+        return cell.then("Seen: " + AmendmentWords.evidence(segment.finish()), Type.SMALL);
+    }
+
+    private static Cell length(Segment segment, @Nullable SegmentBundle before) {
+        boolean sameRun =
+                before != null
+                        && before.segment().from().equals(segment.from())
+                        && before.segment().to().equals(segment.to());
+        Cell cell = Type.figure(Figures.exactMm(segment.length()));
+        return before != null && sameRun && !before.segment().length().equals(segment.length())
+                ? cell.then("was " + Figures.exactMm(before.segment().length()), Type.STRONG)
+                : cell;
     }
 
     private static Cell both(SegmentChange change, Function<SegmentBundle, String> figure) {

@@ -14,6 +14,10 @@ final class DrawingSection {
     /** Heading and caption above the drawing. */
     private static final double ABOVE_MM = 15;
 
+    private static final double CAPTION_PT = 16;
+    private static final String REDUCED =
+            "Drawn for a larger sheet and reduced to fit: only its scale bar holds, not the scale"
+                    + " in figures.";
     private static final List<Paper> PAPERS =
             List.of(Paper.A4, Paper.A4_LANDSCAPE, Paper.A3_LANDSCAPE);
 
@@ -33,9 +37,10 @@ final class DrawingSection {
         }
         flow.newPage(smallestFor(scene));
         flow.section("2  Loom drawing");
-        flow.note(scene.title());
         double scale =
-                PdfSceneWriter.scaleToFit(scene, flow.paper().bodyWidthPt(), flow.remainingPt());
+                PdfSceneWriter.scaleToFit(
+                        scene, flow.paper().bodyWidthPt(), flow.remainingPt() - CAPTION_PT);
+        flow.note(scale < 1 ? scene.title() + ". " + REDUCED : scene.title());
         flow.picture(scene, scale);
         flow.newPage(Paper.A4);
     }

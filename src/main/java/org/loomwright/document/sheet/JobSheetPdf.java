@@ -17,7 +17,7 @@ public final class JobSheetPdf {
      */
     public static byte[] write(JobSheet sheet) {
         Flow flow = new Flow(Paper.A4);
-        WireWork work = new WireWork(sheet.change(), sheet.amendments());
+        WireWork work = new WireWork(sheet.change(), sheet.amendments(), sheet.catalogue());
         new SummarySection(sheet, work).set(flow);
         new DrawingSection(sheet).set(flow);
         new WiresSection(sheet, work).set(flow);

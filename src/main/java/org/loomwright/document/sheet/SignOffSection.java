@@ -16,11 +16,13 @@ final class SignOffSection {
     private static final double TICK_PT = 20;
     private static final double REMARK_LINE_PT = 22;
     private static final int REMARK_LINES = 9;
+    private static final double WHOLE_PT =
+            6 * ROW_PT + HOLD_PT + REMARK_LINES * REMARK_LINE_PT + 80;
 
     private SignOffSection() {}
 
     static void set(Flow flow) {
-        flow.makeRoom(7 * ROW_PT + 60);
+        flow.makeRoom(WHOLE_PT);
         flow.section("8  Sign-off");
         stage(flow, "Received and counted", "wires, branches and parts agree with this sheet");
         stage(

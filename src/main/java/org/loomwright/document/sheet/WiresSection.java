@@ -71,11 +71,7 @@ final class WiresSection {
     }
 
     private Cell end(Loom loom, WireEnd end) {
-        String terminal =
-                sheet.catalogue()
-                        .findTerminal(end.terminal())
-                        .map(type -> type.name())
-                        .orElse(end.terminal());
+        String terminal = Places.terminal(sheet.catalogue(), end);
         Node node = loom.nodes().get(loom.getPoint(end).node());
         return Type.strong(Places.words(loom, end))
                 .then(terminal, Type.CELL)

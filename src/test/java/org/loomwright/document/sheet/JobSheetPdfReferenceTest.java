@@ -24,7 +24,7 @@ class JobSheetPdfReferenceTest {
     void theDemonstrationsSheetReadsAsCommitted() throws IOException {
         List<String> pages =
                 PdfPages.texts(JobSheetPdf.write(TestJobs.withoutPictures(DemoJob.sheet())));
-        String text = String.join("\n", pages) + "\n";
+        String text = String.join("\n\n", pages).replaceAll("(.{80,100}) ", "$1\n") + "\n";
         Files.writeString(Path.of("target", REFERENCE), text);
 
         assertThat(text).isEqualTo(reference());

@@ -50,7 +50,8 @@ class JobSheetPdfTest {
         JobSheet sheet = DemoJob.sheet();
         String text = String.join(" ", PdfPages.texts(JobSheetPdf.write(sheet)));
 
-        List<WireChange> made = new WireWork(sheet.change(), sheet.amendments()).made();
+        List<WireChange> made =
+                new WireWork(sheet.change(), sheet.amendments(), sheet.catalogue()).made();
         assertThat(made).hasSizeGreaterThan(20);
         for (WireChange wire : made) {
             CutLength cut = sheet.change().after().getCutLength(wire.wire().id());

@@ -1,5 +1,6 @@
 package org.loomwright.document.sheet.content;
 
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Segment;
@@ -30,5 +31,13 @@ public final class Places {
     public static String segment(Loom loom, String id) {
         Segment segment = loom.segments().get(id);
         return segment == null ? id : id + " (" + run(loom, segment) + ")";
+    }
+
+    /** @return name of a wire end's terminal */
+    public static String terminal(Catalogue catalogue, WireEnd end) {
+        return catalogue
+                .findTerminal(end.terminal())
+                .map(type -> type.name())
+                .orElse(end.terminal());
     }
 }

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.SegmentChange;
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.Covering;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.Segment;
@@ -29,15 +30,18 @@ import java.util.TreeMap;
 public final class WireWork {
 
     private final ChangeAnalysis change;
+    private final Catalogue catalogue;
     private final Reasons reasons;
     private final List<WireChange> changes = new ArrayList<>();
 
     /**
      * @param change both looms with their analyses
      * @param amendments what led from one to the other
+     * @param catalogue names of terminals
      */
-    public WireWork(ChangeAnalysis change, List<Amendment> amendments) {
+    public WireWork(ChangeAnalysis change, List<Amendment> amendments, Catalogue catalogue) {
         this.change = change;
+        this.catalogue = catalogue;
         this.reasons = new Reasons(amendments);
         TreeMap<String, Wire> before = new TreeMap<>(change.before().loom().wires());
         TreeMap<String, Wire> after = new TreeMap<>(change.after().loom().wires());
@@ -191,6 +195,10 @@ public final class WireWork {
                                     Places.words(change.after().loom(), is),
                                     Places.words(change.before().loom(), was)));
         }
-        note(found, "terminal " + side, was.terminal(), is.terminal());
+        note(found, "terminal " + side, terminal(was), terminal(is));
+    }
+
+    private String terminal(WireEnd end) {
+        return Places.terminal(catalogue, end);
     }
 }
