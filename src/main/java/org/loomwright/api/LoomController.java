@@ -9,11 +9,13 @@ import jakarta.servlet.http.HttpServletRequest;
 
 import org.jspecify.annotations.Nullable;
 import org.loomwright.app.Analyses;
+import org.loomwright.app.Drawings;
 import org.loomwright.app.LoomSummary;
 import org.loomwright.app.Looms;
 import org.loomwright.app.Page;
 import org.loomwright.app.StoredLoom;
 import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.exchange.AnalysisWriter;
@@ -45,11 +47,13 @@ class LoomController {
 
     private final Looms looms;
     private final Analyses analyses;
+    private final Drawings drawings;
     private final BodyReader bodies;
 
-    LoomController(Looms looms, Analyses analyses, BodyReader bodies) {
+    LoomController(Looms looms, Analyses analyses, Drawings drawings, BodyReader bodies) {
         this.looms = looms;
         this.analyses = analyses;
+        this.drawings = drawings;
         this.bodies = bodies;
     }
 
@@ -157,12 +161,25 @@ class LoomController {
             summary = "Analyse a loom",
             description = "Cut lengths, wire counts and diameters with the usual settings.")
     @GetMapping("/{id}/analysis")
-    ResponseEntity<JsonNode> analysis(@PathVariable UUID id) {
+    JsonNode analysis(@PathVariable UUID id) {
+        return AnalysisWriter.write(analyse(looms.get(id)));
+    }
+
+    private LoomAnalysis analyse(StoredLoom loom) {
+        return analyses.analyse(analyses.proven(loom.document()), AnalysisSettings.USUAL);
+    }
+
+    @Operation(summary = "Draw a loom to true proportions")
+    @GetMapping(path = "/{id}/drawing.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> drawing(@PathVariable UUID id) {
         StoredLoom loom = looms.get(id);
-        return ResponseEntity.ok()
-                .body(
-                        AnalysisWriter.write(
-                                analyses.analyse(
-                                        analyses.proven(loom.document()), AnalysisSettings.USUAL)));
+        return Files.svg(drawings.loom(analyse(loom), loom.contentHash()), loom.contentHash());
+    }
+
+    @Operation(summary = "Draw the cross-section of a segment's bundle")
+    @GetMapping(path = "/{id}/segments/{segment}/cross-section.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
+        StoredLoom loom = looms.get(id);
+        return Files.svg(drawings.crossSection(analyse(loom), segment), loom.contentHash());
     }
 }

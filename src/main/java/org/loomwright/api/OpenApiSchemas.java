@@ -13,6 +13,7 @@ final class OpenApiSchemas {
     static final String FREEZE = PLACE + "Freeze";
     static final String NEW_WORK_ORDER = PLACE + "NewWorkOrder";
     static final String NEW_MOVE = PLACE + "NewMove";
+    static final String PROBLEM = PLACE + "Problem";
 
     private OpenApiSchemas() {}
 }

@@ -26,7 +26,7 @@ import java.util.List;
  * Turns what went wrong into a problem document (RFC 9457). The {@code type} of each kind of problem is stable; {@code errors}
  * lists every fault with its rule, its JSON pointer into what was sent, and words for a person.
  */
-@RestControllerAdvice("org.loomwright.api")
+@RestControllerAdvice
 class Problems extends ResponseEntityExceptionHandler {
 
     private static final String TYPE = "urn:loomwright:problem:";

@@ -4,14 +4,18 @@ import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
+import org.loomwright.app.Drawings;
 import org.loomwright.app.Revisions;
 import org.loomwright.app.StoredRevision;
+import org.loomwright.exchange.DifferenceWriter;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+
+import tools.jackson.databind.JsonNode;
 
 import java.time.Instant;
 import java.util.UUID;
@@ -23,9 +27,11 @@ import java.util.UUID;
 class RevisionController {
 
     private final Revisions revisions;
+    private final Drawings drawings;
 
-    RevisionController(Revisions revisions) {
+    RevisionController(Revisions revisions, Drawings drawings) {
         this.revisions = revisions;
+        this.drawings = drawings;
     }
 
     /** A revision as it is answered. */
@@ -69,5 +75,38 @@ class RevisionController {
     ResponseEntity<String> document(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
         return ResponseEntity.ok().eTag("\"" + revision.hash() + "\"").body(revision.document());
+    }
+
+    @Operation(
+            summary = "Read the figures of a revision",
+            description = "As they were frozen: segments before and after, cut lengths, findings.")
+    @GetMapping("/{hash}/analysis")
+    ResponseEntity<JsonNode> analysis(@PathVariable String hash) {
+        StoredRevision revision = revisions.get(hash);
+        return ResponseEntity.ok()
+                .eTag("\"" + hash + "\"")
+                .body(revisions.frozenAnalysis(revision));
+    }
+
+    @Operation(summary = "Compare the stock loom of a revision with its amended one")
+    @GetMapping("/{hash}/difference")
+    JsonNode difference(@PathVariable String hash) {
+        return DifferenceWriter.write(revisions.compute(revisions.get(hash)).difference());
+    }
+
+    @Operation(summary = "Draw the amended loom of a revision to true proportions")
+    @GetMapping(path = "/{hash}/drawing.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> drawing(@PathVariable String hash) {
+        StoredRevision revision = revisions.get(hash);
+        String footer = "revision %d, content %s".formatted(revision.number(), revision.hash());
+        return Files.svg(drawings.change(revisions.compute(revision).analysis(), footer), hash);
+    }
+
+    @Operation(summary = "Draw the cross-section of a segment's bundle, before and after")
+    @GetMapping(path = "/{hash}/segments/{segment}/cross-section.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> crossSection(@PathVariable String hash, @PathVariable String segment) {
+        StoredRevision revision = revisions.get(hash);
+        return Files.svg(
+                drawings.crossSection(revisions.compute(revision).analysis(), segment), hash);
     }
 }

@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 
 import org.jspecify.annotations.Nullable;
+import org.loomwright.app.Drawings;
 import org.loomwright.app.Revisions;
 import org.loomwright.app.SpecificationStore;
 import org.loomwright.app.Specifications;
@@ -16,6 +17,7 @@ import org.loomwright.app.StoredRevision;
 import org.loomwright.app.StoredSpecification;
 import org.loomwright.exchange.AmendmentWriter;
 import org.loomwright.exchange.AnalysisWriter;
+import org.loomwright.exchange.DifferenceWriter;
 import org.loomwright.exchange.SettingsJson;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -44,11 +46,17 @@ class SpecificationController {
 
     private final Specifications specifications;
     private final Revisions revisions;
+    private final Drawings drawings;
     private final BodyReader bodies;
 
-    SpecificationController(Specifications specifications, Revisions revisions, BodyReader bodies) {
+    SpecificationController(
+            Specifications specifications,
+            Revisions revisions,
+            Drawings drawings,
+            BodyReader bodies) {
         this.specifications = specifications;
         this.revisions = revisions;
+        this.drawings = drawings;
         this.bodies = bodies;
     }
 
@@ -146,6 +154,35 @@ class SpecificationController {
     @GetMapping("/{id}/analysis")
     JsonNode analysis(@PathVariable UUID id) {
         return AnalysisWriter.write(specifications.compute(specifications.get(id)).analysis());
+    }
+
+    @Operation(summary = "Compare the stock loom with the amended one")
+    @GetMapping("/{id}/difference")
+    JsonNode difference(@PathVariable UUID id) {
+        return DifferenceWriter.write(specifications.compute(specifications.get(id)).difference());
+    }
+
+    @Operation(
+            summary = "Draw the amended loom to true proportions",
+            description = "What differs from the stock loom stands out.")
+    @GetMapping(path = "/{id}/drawing.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> drawing(@PathVariable UUID id) {
+        StoredSpecification specification = specifications.get(id);
+        String footer =
+                "%s, draft version %d"
+                        .formatted(specification.draft().title(), specification.version());
+        return Files.svg(
+                drawings.change(specifications.compute(specification).analysis(), footer),
+                id + "-" + specification.version());
+    }
+
+    @Operation(summary = "Draw the cross-section of a segment's bundle, before and after")
+    @GetMapping(path = "/{id}/segments/{segment}/cross-section.svg", produces = Files.SVG)
+    ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
+        StoredSpecification specification = specifications.get(id);
+        return Files.svg(
+                drawings.crossSection(specifications.compute(specification).analysis(), segment),
+                id + "-" + specification.version());
     }
 
     @Operation(

@@ -9,6 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 
 import org.jspecify.annotations.Nullable;
+import org.loomwright.app.JobSheets;
 import org.loomwright.app.StoredWorkOrder;
 import org.loomwright.app.WorkOrders;
 import org.loomwright.core.workorder.Move;
@@ -37,10 +38,12 @@ import java.util.UUID;
 class WorkOrderController {
 
     private final WorkOrders workOrders;
+    private final JobSheets jobSheets;
     private final BodyReader bodies;
 
-    WorkOrderController(WorkOrders workOrders, BodyReader bodies) {
+    WorkOrderController(WorkOrders workOrders, JobSheets jobSheets, BodyReader bodies) {
         this.workOrders = workOrders;
+        this.jobSheets = jobSheets;
         this.bodies = bodies;
     }
 
@@ -168,5 +171,12 @@ class WorkOrderController {
                 InvalidRequestException.orThrow(
                         workOrders.move(id, version, move.to(), move.by(), move.reason()));
         return tagged(ResponseEntity.ok(), order).body(WorkOrderAnswer.of(order));
+    }
+
+    @Operation(summary = "Print the job sheet of a work order")
+    @GetMapping(path = "/{id}/job-sheet.pdf", produces = MediaType.APPLICATION_PDF_VALUE)
+    ResponseEntity<byte[]> jobSheet(@PathVariable UUID id) {
+        JobSheets.Sheet sheet = jobSheets.make(id);
+        return Files.pdf(sheet.pdf(), sheet.workOrder().number() + "-job-sheet.pdf");
     }
 }

@@ -9,6 +9,7 @@ import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.difference.LoomDifference;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Loom;
@@ -51,6 +52,11 @@ public class Analyses {
 
         public Amended {
             amendments = List.copyOf(amendments);
+        }
+
+        /** @return in what the amended loom differs from the stock loom */
+        public LoomDifference difference() {
+            return LoomDifference.between(analysis.before().loom(), analysis.after().loom());
         }
     }
 

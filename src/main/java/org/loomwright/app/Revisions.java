@@ -137,12 +137,24 @@ public class Revisions {
                                 analyses.proven(contents.get(revision.stockHash())),
                                 amendments,
                                 readBack(SettingsJson.read(document.get("settings"), ""))));
-        String frozen = CanonicalJson.of(document.get(RevisionWriter.ANALYSIS)).text();
+        String frozen = CanonicalJson.of(analysis(document)).text();
         String now = CanonicalJson.of(AnalysisWriter.write(amended.analysis())).text();
         if (!frozen.equals(now)) {
             throw new FiguresChangedException(revision.hash());
         }
         return amended;
+    }
+
+    /**
+     * @param revision a stored revision
+     * @return its figures as they were frozen
+     */
+    public JsonNode frozenAnalysis(StoredRevision revision) {
+        return analysis(readBack(StrictJson.parse(bytes(revision))));
+    }
+
+    private static JsonNode analysis(JsonNode document) {
+        return document.get(RevisionWriter.ANALYSIS);
     }
 
     private static byte[] bytes(StoredRevision revision) {

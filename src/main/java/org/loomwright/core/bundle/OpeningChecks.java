@@ -75,7 +75,7 @@ public final class OpeningChecks {
                 .findOpeningFor(opening.kind(), covered)
                 .map(
                         size ->
-                                "A %s of %s clear diameter would fit (size %s)."
+                                "A %s of %s clear diameter would fit (a usual size: %s)."
                                         .formatted(
                                                 opening.kind().words(),
                                                 size.clearDiameter(),

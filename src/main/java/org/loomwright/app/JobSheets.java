@@ -1,0 +1,70 @@
+package org.loomwright.app;
+
+import org.loomwright.document.sheet.JobSheet;
+import org.loomwright.document.sheet.JobSheetPdf;
+import org.loomwright.document.sheet.SheetPictures;
+import org.springframework.stereotype.Service;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.UUID;
+
+/** Makes the job sheet of a work order from what it pins. */
+@Service
+public class JobSheets {
+
+    private final WorkOrders workOrders;
+    private final Revisions revisions;
+    private final Analyses analyses;
+    private final Clock clock;
+
+    JobSheets(WorkOrders workOrders, Revisions revisions, Analyses analyses, Clock clock) {
+        this.workOrders = workOrders;
+        this.revisions = revisions;
+        this.analyses = analyses;
+        this.clock = clock;
+    }
+
+    /**
+     * A finished sheet.
+     *
+     * @param workOrder the work order
+     * @param pdf the sheet
+     */
+    public record Sheet(StoredWorkOrder workOrder, byte[] pdf) {}
+
+    /**
+     * @param workOrderId of a work order
+     * @return its job sheet as it stands today
+     * @throws NotFoundException if there is no such work order
+     * @throws FiguresChangedException if the revision's figures cannot be given again as they were frozen
+     */
+    public Sheet make(UUID workOrderId) {
+        StoredWorkOrder order = workOrders.get(workOrderId);
+        StoredRevision revision = revisions.get(order.revisionHash());
+        Analyses.Amended amended = revisions.compute(revision);
+        String footer =
+                "%s, revision %d, %s"
+                        .formatted(
+                                order.number(),
+                                revision.number(),
+                                Drawings.shortened(revision.hash()));
+        JobSheet sheet =
+                new JobSheet(
+                        order.number(),
+                        revision.hash(),
+                        revision.number(),
+                        order.customer(),
+                        order.workshop(),
+                        order.dueDate(),
+                        order.status().words(),
+                        LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC),
+                        amended.analysis(),
+                        amended.amendments(),
+                        analyses.catalogue(),
+                        amended.settings(),
+                        SheetPictures.of(amended.analysis(), footer));
+        return new Sheet(order, JobSheetPdf.write(sheet));
+    }
+}
