@@ -26,9 +26,10 @@ final class Faults {
         found.add(Finding.fault("loom." + code, subject, text));
     }
 
-    void addUnless(boolean holds, String code, Subject subject, String text) {
+    /** Words the fault only if there is one: most documents are right. */
+    void addUnless(boolean holds, String code, Subject subject, String format, Object... about) {
         if (!holds) {
-            add(code, subject, text);
+            add(code, subject, format.formatted(about));
         }
     }
 
@@ -38,8 +39,11 @@ final class Faults {
                 ID.matcher(subject.id()).matches(),
                 "id-malformed",
                 subject,
-                "The id '%s' of a %s must be 1 to %d letters, digits, dots, dashes or underlines and start with a letter or digit."
-                        .formatted(subject.id(), subject.kind().words(), LoomLimits.LONGEST_ID));
+                "The id '%s' of a %s must be 1 to %d letters, digits, dots, dashes or underlines"
+                    + " and start with a letter or digit.",
+                subject.id(),
+                subject.kind().words(),
+                LoomLimits.LONGEST_ID);
     }
 
     void checkUnique(Set<String> seen, Subject subject) {
@@ -47,7 +51,8 @@ final class Faults {
                 seen.add(subject.id()),
                 "id-twice",
                 subject,
-                "There is more than one %s; an id may stand only once.".formatted(subject.words()));
+                "There is more than one %s; an id may stand only once.",
+                subject.words());
     }
 
     Set<String> checkIds(List<Subject> subjects) {
@@ -64,12 +69,11 @@ final class Faults {
                 !text.isBlank() && text.length() <= LoomLimits.LONGEST_TEXT,
                 "text-length",
                 subject,
-                "The %s of %s must have 1 to %d characters, has %d."
-                        .formatted(
-                                what,
-                                subject.words(),
-                                LoomLimits.LONGEST_TEXT,
-                                text.strip().length()));
+                "The %s of %s must have 1 to %d characters, has %d.",
+                what,
+                subject.words(),
+                LoomLimits.LONGEST_TEXT,
+                text.strip().length());
     }
 
     void checkLength(Subject subject, String what, Length length, Length most) {
@@ -101,8 +105,11 @@ final class Faults {
                 !length.isLongerThan(most),
                 "length-not-sane",
                 subject,
-                "The %s of %s is %s; more than %s is taken for a slip."
-                        .formatted(what, subject.words(), length, most));
+                "The %s of %s is %s; more than %s is taken for a slip.",
+                what,
+                subject.words(),
+                length,
+                most);
     }
 
     void checkCount(Subject subject, String what, int count, int most) {
@@ -110,7 +117,10 @@ final class Faults {
                 count <= most,
                 "too-many",
                 subject,
-                "There are %d %s in %s; at most %d are taken."
-                        .formatted(count, what, subject.words(), most));
+                "There are %d %s in %s; at most %d are taken.",
+                count,
+                what,
+                subject.words(),
+                most);
     }
 }

@@ -107,14 +107,17 @@ public final class LoomChecker {
                         nodes.contains(node),
                         "node-unknown",
                         subject,
-                        "Check %s refers to node %s, which does not exist."
-                                .formatted(check.id(), node));
+                        "Check %s refers to node %s, which does not exist.",
+                        check.id(),
+                        node);
             }
             faults.addUnless(
                     !check.from().equals(check.to()),
                     "check-nowhere",
                     subject,
-                    "Check %s runs from node %s to itself.".formatted(check.id(), check.from()));
+                    "Check %s runs from node %s to itself.",
+                    check.id(),
+                    check.from());
             faults.checkLength(
                     subject, "measured length", check.measured(), LoomLimits.LONGEST_CHECK);
         }

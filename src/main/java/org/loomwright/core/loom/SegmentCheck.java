@@ -53,8 +53,9 @@ final class SegmentCheck {
                 leaves.clock() >= 1 && leaves.clock() <= 12,
                 "clock-not-sane",
                 subject,
-                "%s leaves at %d o'clock; it must be 1 to 12."
-                        .formatted(subject.words(), leaves.clock()));
+                "%s leaves at %d o'clock; it must be 1 to 12.",
+                subject.words(),
+                leaves.clock());
         checkRange(subject, "angle of departure in degrees", leaves.angleDegrees(), 180);
     }
 
@@ -68,8 +69,9 @@ final class SegmentCheck {
                 finish.evidence().note().length() <= LoomLimits.LONGEST_TEXT,
                 "text-length",
                 subject,
-                "The evidence for the finish of %s must have at most %d characters."
-                        .formatted(subject.words(), LoomLimits.LONGEST_TEXT));
+                "The evidence for the finish of %s must have at most %d characters.",
+                subject.words(),
+                LoomLimits.LONGEST_TEXT);
         catalogue
                 .findCovering(finish.covering())
                 .ifPresentOrElse(
@@ -96,14 +98,16 @@ final class SegmentCheck {
                 covering.woven() || (finish.baseYarn() == null && finish.tracers().isEmpty()),
                 "yarn-without-weave",
                 subject,
-                "%s names yarn colours, but its covering, %s, is not woven."
-                        .formatted(subject.words(), covering.name()));
+                "%s names yarn colours, but its covering, %s, is not woven.",
+                subject.words(),
+                covering.name());
         faults.addUnless(
                 !covering.woven() || finish.baseYarn() != null,
                 "yarn-missing",
                 subject,
-                "%s has a woven covering, %s, and so needs the colour of its main yarn."
-                        .formatted(subject.words(), covering.name()));
+                "%s has a woven covering, %s, and so needs the colour of its main yarn.",
+                subject.words(),
+                covering.name());
     }
 
     private void checkOpenings(Segment segment, Subject under) {
@@ -121,12 +125,11 @@ final class SegmentCheck {
                             && !opening.position().isLongerThan(segment.length()),
                     "opening-off-segment",
                     subject,
-                    "Opening %s stands at %s on segment %s, which runs from 0 mm to %s."
-                            .formatted(
-                                    opening.id(),
-                                    opening.position(),
-                                    segment.id(),
-                                    segment.length()));
+                    "Opening %s stands at %s on segment %s, which runs from 0 mm to %s.",
+                    opening.id(),
+                    opening.position(),
+                    segment.id(),
+                    segment.length());
         }
     }
 
@@ -135,7 +138,10 @@ final class SegmentCheck {
                 value >= 0 && value <= most,
                 "number-not-sane",
                 subject,
-                "The %s of %s is %d; it must be 0 to %d."
-                        .formatted(what, subject.words(), value, most));
+                "The %s of %s is %d; it must be 0 to %d.",
+                what,
+                subject.words(),
+                value,
+                most);
     }
 }

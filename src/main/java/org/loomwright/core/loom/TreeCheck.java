@@ -53,8 +53,8 @@ final class TreeCheck {
                 !arriving.containsKey(document.datum()),
                 "datum-not-root",
                 datum,
-                "A segment leads to the datum, node %s; every segment must run away from it."
-                        .formatted(document.datum()));
+                "A segment leads to the datum, node %s; every segment must run away from it.",
+                document.datum());
         checkArrivals();
         checkReach();
     }
@@ -65,8 +65,9 @@ final class TreeCheck {
                     nodes.contains(node),
                     "node-unknown",
                     subject,
-                    "Segment %s refers to node %s, which does not exist."
-                            .formatted(segment.id(), node));
+                    "Segment %s refers to node %s, which does not exist.",
+                    segment.id(),
+                    node);
         }
         if (segment.from().equals(segment.to())) {
             faults.add(

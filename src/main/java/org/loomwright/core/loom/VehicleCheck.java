@@ -24,14 +24,18 @@ final class VehicleCheck {
                 vehicle.year() >= FIRST_YEAR && vehicle.year() <= LAST_YEAR,
                 "year-not-sane",
                 at("/year"),
-                "The vehicle's year is %d; it must lie between %d and %d."
-                        .formatted(vehicle.year(), FIRST_YEAR, LAST_YEAR));
+                "The vehicle's year is %d; it must lie between %d and %d.",
+                vehicle.year(),
+                FIRST_YEAR,
+                LAST_YEAR);
         faults.addUnless(
                 vehicle.system().compareTo(LOWEST) >= 0 && vehicle.system().compareTo(HIGHEST) <= 0,
                 "voltage-not-sane",
                 at("/systemVoltageV"),
-                "The system voltage is %s; it must lie between %s and %s."
-                        .formatted(vehicle.system(), LOWEST, HIGHEST));
+                "The system voltage is %s; it must lie between %s and %s.",
+                vehicle.system(),
+                LOWEST,
+                HIGHEST);
         faults.checkCount(
                 at("/notStandard"), "remarks", vehicle.notStandard().size(), LoomLimits.MOST_ROWS);
         for (int i = 0; i < vehicle.notStandard().size(); i++) {

@@ -50,14 +50,17 @@ final class WiringCheck {
                     load.milliamperes() >= 0 && load.milliamperes() <= LoomLimits.MOST_MILLIAMPERES,
                     "load-not-sane",
                     subject,
-                    "The load of device %s is %s; it must be 0 A to %d A."
-                            .formatted(device.id(), load, LoomLimits.MOST_MILLIAMPERES / 1_000));
+                    "The load of device %s is %s; it must be 0 A to %d A.",
+                    device.id(),
+                    load,
+                    LoomLimits.MOST_MILLIAMPERES / 1_000);
         }
         faults.addUnless(
                 !device.points().isEmpty(),
                 "device-without-point",
                 subject,
-                "Device %s has no connecting point.".formatted(device.id()));
+                "Device %s has no connecting point.",
+                device.id());
         faults.checkCount(subject, "points", device.points().size(), LoomLimits.MOST_ROWS);
         Set<String> names = new HashSet<>();
         for (int i = 0; i < device.points().size(); i++) {
@@ -78,13 +81,16 @@ final class WiringCheck {
                 names.add(point.name()),
                 "id-twice",
                 subject,
-                "Device %s has more than one point %s.".formatted(device.id(), point.name()));
+                "Device %s has more than one point %s.",
+                device.id(),
+                point.name());
         faults.addUnless(
                 nodes.contains(point.node()),
                 "node-unknown",
                 subject,
-                "Point %s leaves the loom at node %s, which does not exist."
-                        .formatted(subject.id(), point.node()));
+                "Point %s leaves the loom at node %s, which does not exist.",
+                subject.id(),
+                point.node());
         faults.checkNotNegative(subject, "tail", point.tail(), LoomLimits.LONGEST_TAIL);
     }
 
@@ -94,21 +100,25 @@ final class WiringCheck {
                 catalogue.hasColour(wire.colour()),
                 "colour-unknown",
                 subject,
-                "Wire %s has colour '%s', which the colour code does not know."
-                        .formatted(wire.id(), wire.colour()));
+                "Wire %s has colour '%s', which the colour code does not know.",
+                wire.id(),
+                wire.colour());
         faults.addUnless(
                 catalogue.findSize(wire.size()).isPresent(),
                 "size-unknown",
                 subject,
-                "Wire %s has conductor size '%s', which the catalogue does not know."
-                        .formatted(wire.id(), wire.size()));
+                "Wire %s has conductor size '%s', which the catalogue does not know.",
+                wire.id(),
+                wire.size());
         checkEnd(wire, Side.A, subject);
         checkEnd(wire, Side.B, subject);
         faults.addUnless(
                 !wire.a().isOnSamePointAs(wire.b()),
                 "wire-to-itself",
                 subject,
-                "Wire %s runs from point %s to itself.".formatted(wire.id(), wire.a().place()));
+                "Wire %s runs from point %s to itself.",
+                wire.id(),
+                wire.a().place());
     }
 
     private void checkEnd(Wire wire, Side side, Subject under) {
@@ -119,8 +129,10 @@ final class WiringCheck {
                 catalogue.findTerminal(end.terminal()).isPresent(),
                 "terminal-unknown",
                 subject,
-                "End %s of wire %s has terminal '%s', which the catalogue does not know."
-                        .formatted(side, wire.id(), end.terminal()));
+                "End %s of wire %s has terminal '%s', which the catalogue does not know.",
+                side,
+                wire.id(),
+                end.terminal());
         Set<String> points = pointsByDevice.get(end.device());
         if (points == null) {
             faults.add(
@@ -133,8 +145,11 @@ final class WiringCheck {
                     points.contains(end.point()),
                     "point-unknown",
                     subject,
-                    "End %s of wire %s is on point %s, but device %s has no such point."
-                            .formatted(side, wire.id(), end.point(), end.device()));
+                    "End %s of wire %s is on point %s, but device %s has no such point.",
+                    side,
+                    wire.id(),
+                    end.point(),
+                    end.device());
         }
     }
 }
