@@ -20,8 +20,9 @@ import java.util.stream.Stream;
  *
  * <p>Listens on the loopback address only and asks every role for its password. Commits are durable: the library underneath is
  * made for tests and would lose them. A new server is made in {@code postgres.new} and renamed to {@code postgres} when it is
- * complete, so that a start that was broken off leaves nothing half-made behind. As root the library runs PostgreSQL in a user
- * namespace of its own ({@code unshare -U}), because PostgreSQL refuses to run as root; as anybody else it runs it plainly.
+ * complete, so that a start that was broken off leaves nothing half-made behind. The server's programs (60 MB) are unpacked beside
+ * it, where no other user can put theirs in their place. As root the library runs PostgreSQL in a user namespace of its own
+ * ({@code unshare -U}), because PostgreSQL refuses to run as root; as anybody else it runs it plainly.
  */
 public final class EmbeddedDatabase implements AutoCloseable {
 
@@ -114,6 +115,8 @@ public final class EmbeddedDatabase implements AutoCloseable {
         EmbeddedPostgres.Builder builder =
                 EmbeddedPostgres.builder()
                         .setDataDirectory(folder)
+                        .setOverrideWorkingDirectory(
+                                folder.resolveSibling("postgres.programs").toFile())
                         .setCleanDataDirectory(false)
                         .setRegisterShutdownHook(false)
                         .setPGStartupWait(START_WAIT)

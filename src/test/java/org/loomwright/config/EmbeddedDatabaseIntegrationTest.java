@@ -3,12 +3,14 @@ package org.loomwright.config;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.loomwright.config.DatabaseAccess.Login;
+import org.loomwright.testing.PostgresForTests;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -28,6 +30,12 @@ import java.util.concurrent.TimeUnit;
 class EmbeddedDatabaseIntegrationTest {
 
     @TempDir private Path folder;
+
+    /** The library unpacks PostgreSQL once a run; with the tests' own server up, not once for every folder below. */
+    @BeforeAll
+    static void unpackOnce() {
+        assertThat(PostgresForTests.freshDatabase().url()).startsWith("jdbc:postgresql:");
+    }
 
     @Test
     void commitsAreDurableAndOnlyThisMachineIsHeard() throws SQLException {

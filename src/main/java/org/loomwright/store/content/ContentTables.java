@@ -10,7 +10,8 @@ import org.springframework.stereotype.Component;
 import java.util.Optional;
 
 /**
- * Loom content by hash. Ten thousand wires are written in about half a second and read in less.
+ * Loom content by hash. Ten thousand wires on three thousand segments are written in about a second and read in a tenth of
+ * that.
  */
 @Component
 public class ContentTables implements LoomContents {
