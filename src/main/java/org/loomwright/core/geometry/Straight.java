@@ -54,8 +54,14 @@ public record Straight(Point from, Point to) {
 
     /** Whether each line's ends lie strictly on both sides of the other. */
     private boolean crosses(Straight other) {
-        return turn(from, to, other.from) * turn(from, to, other.to) < 0
+        return around(this).overlaps(around(other))
+                && turn(from, to, other.from) * turn(from, to, other.to) < 0
                 && turn(other.from, other.to, from) * turn(other.from, other.to, to) < 0;
+    }
+
+    /** Lines in one row get turns that are rounding noise; only their rectangles tell that they do not meet. */
+    private static Rectangle around(Straight line) {
+        return Rectangle.around(line.from, line.to).grown(Tolerance.LENGTH_MM);
     }
 
     private static double turn(Point a, Point b, Point c) {

@@ -26,7 +26,7 @@ import java.util.Optional;
 public final class LoomLayouter {
 
     private static final int ATTEMPTS = 10;
-    private static final long MOST_WORK = 6_000_000;
+    private static final long MOST_WORK = 1_500_000;
 
     /** A straight trunk is preferred while the drawing gets no smaller than this share of the largest. */
     private static final double STRAIGHT_WORTH = 0.45;

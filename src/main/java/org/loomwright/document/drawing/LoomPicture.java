@@ -200,10 +200,14 @@ final class LoomPicture {
             return;
         }
         TextBlock block = new TextBlock(rows);
-        space.place(block.request(List.of(node(node)), onward(node), 6))
+        space.place(block.request(List.of(node(node)), onward(node), 6, footMm(node)))
                 .ifPresentOrElse(
                         place -> drawFan(block, place),
                         () -> callOuts.add(node(node), texts.devices(node)));
+    }
+
+    private double footMm(String node) {
+        return node.equals(loom.datum()) ? 4 : 1.4;
     }
 
     /** Tails as short lines from the node to each name, or one leader to a bar when the names lie far off. */
@@ -269,7 +273,7 @@ final class LoomPicture {
     }
 
     private void write(TextBlock block, List<Point> anchors, Point towards, double gapMm) {
-        space.place(block.request(anchors, towards, gapMm))
+        space.place(block.request(anchors, towards, gapMm, gapMm + 0.5))
                 .ifPresentOrElse(
                         place -> {
                             if (place.leader() != null) {

@@ -32,9 +32,14 @@ record TextBlock(List<Row> rows) {
         return rows.stream().mapToDouble(row -> row.sizeMm() * LEADING).sum();
     }
 
-    LabelRequest request(List<Point> anchors, Point towards, double gapMm) {
+    LabelRequest request(List<Point> anchors, Point towards, double gapMm, double footMm) {
         return new LabelRequest(
-                anchors, towards, Pen.length(widthMm()), Pen.length(heightMm()), Pen.length(gapMm));
+                anchors,
+                towards,
+                Pen.length(widthMm()),
+                Pen.length(heightMm()),
+                Pen.length(gapMm),
+                Pen.length(footMm));
     }
 
     /** Writes the rows, flush with the side that faces the anchor. */

@@ -13,9 +13,10 @@ import java.util.List;
  * @param width of the label
  * @param height of the label
  * @param gap between anchor and label when it lies next to it
+ * @param foot within this distance of the anchor a leader may lie on what it points at
  */
 public record LabelRequest(
-        List<Point> anchors, Point towards, Length width, Length height, Length gap) {
+        List<Point> anchors, Point towards, Length width, Length height, Length gap, Length foot) {
 
     public LabelRequest {
         anchors = List.copyOf(anchors);

@@ -29,9 +29,6 @@ public final class LabelSpace {
     /** Up to this distance beyond the wanted gap a label plainly belongs to its anchor. */
     private static final double NEXT_TO_MM = 1;
 
-    /** Up to the wanted gap, and this much beyond, a leader may lie on what it points at. */
-    private static final double FOOT_MM = 0.5;
-
     /** A leader that crosses a line stays short. */
     private static final double FARTHEST_CROSSING_MM = 50;
 
@@ -95,7 +92,7 @@ public final class LabelSpace {
             for (Point anchor : request.anchors()) {
                 for (int direction : order) {
                     LabelPlace place = candidate(request, anchor, ring, direction);
-                    if (isFree(place, request.gap(), mayCross)) {
+                    if (isFree(place, request.foot(), mayCross)) {
                         return Optional.of(place);
                     }
                 }
@@ -172,8 +169,8 @@ public final class LabelSpace {
                 Math.clamp(to.yMm(), box.topMm(), box.bottomMm()));
     }
 
-    private boolean isFree(LabelPlace place, Length gap, boolean mayCross) {
-        double footMm = gap.toDoubleMillimetres() + FOOT_MM;
+    private boolean isFree(LabelPlace place, Length foot, boolean mayCross) {
+        double footMm = foot.toDoubleMillimetres();
         return isFree(place.box())
                 && (place.leader() == null
                         || place.leader().lengthMm() <= footMm
