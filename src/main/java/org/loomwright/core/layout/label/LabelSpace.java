@@ -30,7 +30,7 @@ public final class LabelSpace {
     private static final double NEXT_TO_MM = 1;
 
     /** A leader that crosses a line stays short. */
-    private static final double FARTHEST_CROSSING_MM = 50;
+    private static final double FARTHEST_CROSSING_MM = 75;
 
     private static final double MARGIN_MM = 0.5;
 
