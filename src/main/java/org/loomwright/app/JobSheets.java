@@ -64,7 +64,7 @@ public class JobSheets {
                         amended.amendments(),
                         analyses.catalogue(),
                         amended.settings(),
-                        SheetPictures.of(amended.analysis(), footer));
+                        SheetPictures.of(amended.analysis(), analyses.catalogue(), footer));
         return new Sheet(order, JobSheetPdf.write(sheet));
     }
 }

@@ -2,9 +2,13 @@ package org.loomwright.document.sheet;
 
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.analysis.ChangeAnalysis;
+import org.loomwright.core.analysis.SegmentChange;
+import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.document.drawing.CrossSectionDrawing;
 import org.loomwright.document.drawing.LoomDrawing;
 import org.loomwright.document.scene.Scene;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,21 +28,28 @@ public record SheetPictures(@Nullable Scene loom, List<BranchPicture> branches) 
 
     /**
      * @param change the stock loom beside the amended one
+     * @param catalogue the tables that both refer to
      * @param footer a line for the drawing's foot: revision and content hash
-     * @return the amended loom, drawn as large as the sheet's largest paper allows
+     * @return the amended loom, drawn as large as the sheet's largest paper allows, and the branches that change
      */
-    public static SheetPictures of(ChangeAnalysis change, String footer) {
+    public static SheetPictures of(ChangeAnalysis change, Catalogue catalogue, String footer) {
         String title = change.after().loom().name() + ", with the additions";
+        List<BranchPicture> branches = new ArrayList<>();
+        for (SegmentChange segment : change.segments()) {
+            if (segment.isChanged()) {
+                Scene cut = CrossSectionDrawing.of(segment, catalogue);
+                branches.add(new BranchPicture(segment.segment(), cut));
+            }
+        }
         return new SheetPictures(
-                LoomDrawing.of(change, DrawingSection.largest(title, footer)), List.of());
+                LoomDrawing.of(change, DrawingSection.largest(title, footer)), branches);
     }
 
     /**
-     * One branch before and after, both to the same scale.
+     * The cut through one branch.
      *
      * @param segment its id in the amended loom
-     * @param before its cross-section in the stock loom, or null for a new branch
-     * @param after its cross-section now
+     * @param scene before beside after, or only after for a new branch
      */
-    public record BranchPicture(String segment, @Nullable Scene before, Scene after) {}
+    public record BranchPicture(String segment, Scene scene) {}
 }

@@ -47,11 +47,13 @@ final class DemoJob {
         return TestJobs.job(stock, amended.loom(), recorded, amendments);
     }
 
-    /** The same with its drawing. */
+    /** The same with its drawings. */
     static JobSheet drawn() {
         JobSheet sheet = sheet();
         return TestJobs.withPictures(
-                sheet, SheetPictures.of(sheet.change(), "revision 3, " + TestJobs.HASH));
+                sheet,
+                SheetPictures.of(
+                        sheet.change(), sheet.catalogue(), "revision 3, " + TestJobs.HASH));
     }
 
     private static JsonNode json(String file) {

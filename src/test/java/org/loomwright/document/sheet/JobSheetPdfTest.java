@@ -78,6 +78,20 @@ class JobSheetPdfTest {
     }
 
     @Test
+    void theDrawingIsPrintedAtItsOwnScaleAndEveryBranchThatChangesIsCutThrough() {
+        JobSheet sheet = DemoJob.drawn();
+        List<String> pages = PdfPages.texts(JobSheetPdf.write(sheet));
+
+        assertThat(pages.get(1)).contains("2 Loom drawing").doesNotContain("reduced to fit");
+        String text = String.join(" ", pages);
+        String cuts = text.substring(text.indexOf("6 Bundle cross-sections"));
+        sheet.change().segments().stream()
+                .filter(segment -> segment.isChanged())
+                .forEach(segment -> assertThat(cuts).contains(segment.segment() + " "));
+        assertThat(cuts).contains("Before").contains("After");
+    }
+
+    @Test
     void theSameSheetGivesTheSameBytes() {
         assertThat(JobSheetPdf.write(TestJobs.spotLamps()))
                 .isEqualTo(JobSheetPdf.write(TestJobs.spotLamps()));

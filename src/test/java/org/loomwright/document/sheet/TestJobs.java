@@ -45,7 +45,10 @@ final class TestJobs {
     static JobSheet spotLamps() {
         Loom before = TestLooms.front();
         Loom after = amendedFront().loom();
-        return job(before, after, Map.of("S2X", "S2"), amendments());
+        return withPictures(
+                job(before, after, Map.of("S2X", "S2"), amendments()),
+                new SheetPictures(
+                        picture(240, 120), List.of(new BranchPicture("S1", picture(70, 70)))));
     }
 
     /** A job in which nothing changes. */
@@ -102,9 +105,7 @@ final class TestJobs {
                 amendments,
                 TestCatalogue.get(),
                 AnalysisSettings.USUAL,
-                new SheetPictures(
-                        picture(240, 120),
-                        List.of(new BranchPicture("S1", null, picture(70, 70)))));
+                SheetPictures.NONE);
     }
 
     /** The same job under another revision. */
