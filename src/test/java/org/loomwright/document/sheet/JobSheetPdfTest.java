@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import org.loomwright.core.analysis.SegmentChange;
 import org.loomwright.core.routing.CutLength;
 import org.loomwright.document.pdf.PdfPages;
 import org.loomwright.document.sheet.content.Figures;
@@ -87,8 +88,12 @@ class JobSheetPdfTest {
         String cuts = text.substring(text.indexOf("6 Bundle cross-sections"));
         sheet.change().segments().stream()
                 .filter(segment -> segment.isChanged())
-                .forEach(segment -> assertThat(cuts).contains(segment.segment() + " "));
-        assertThat(cuts).contains("Before").contains("After");
+                .forEach(segment -> assertThat(cuts).contains("Segment " + cutName(segment)));
+        assertThat(cuts).contains("Segment S01, before").contains("Segment S01, after");
+    }
+
+    private static String cutName(SegmentChange segment) {
+        return segment.segment() + (segment.before() == null ? "" : ", after");
     }
 
     @Test
