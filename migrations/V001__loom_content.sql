@@ -56,7 +56,9 @@ create table segment (
     foreign key (content_id, from_node) references node (content_id, node_id),
     foreign key (content_id, to_node) references node (content_id, node_id),
     constraint segment_goes_somewhere check (from_node <> to_node),
-    constraint node_is_reached_once unique (content_id, to_node),
+    -- Node first: an index that began with the content would rival the primary key when foreign keys are checked, and a planner
+    -- without statistics might choose it.
+    constraint node_is_reached_once unique (to_node, content_id),
     constraint departure_is_whole check ((leaves_clock is null) = (leaves_angle_degrees is null))
 );
 

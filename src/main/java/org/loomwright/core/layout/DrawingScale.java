@@ -2,6 +2,7 @@ package org.loomwright.core.layout;
 
 import org.loomwright.core.quantity.Length;
 
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -32,10 +33,11 @@ public record DrawingScale(int tenths) {
 
     /**
      * @param real a length on the loom
-     * @return millimetres on the sheet, unrounded
+     * @return the length on the sheet, to the nearest micrometre
      */
-    public double onSheetMm(Length real) {
-        return onSheetMm(real.toDoubleMillimetres());
+    public Length onSheet(Length real) {
+        return Length.roundedFromMillimetres(
+                onSheetMm(real.toDoubleMillimetres()), RoundingMode.HALF_UP);
     }
 
     double onSheetMm(double realMm) {

@@ -40,7 +40,7 @@ final class Faults {
                 "id-malformed",
                 subject,
                 "The id '%s' of a %s must be 1 to %d letters, digits, dots, dashes or underlines"
-                    + " and start with a letter or digit.",
+                        + " and start with a letter or digit.",
                 subject.id(),
                 subject.kind().words(),
                 LoomLimits.LONGEST_ID);

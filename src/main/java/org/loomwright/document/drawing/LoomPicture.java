@@ -129,7 +129,7 @@ final class LoomPicture {
     private void drawOpenings(Segment segment) {
         Polyline leg = leg(segment);
         for (Opening opening : segment.openings()) {
-            double along = layout.scale().onSheetMm(opening.position());
+            double along = layout.scale().onSheet(opening.position()).toDoubleMillimetres();
             OpeningMark.draw(
                     pen, opening.kind(), leg.atMm(along), leg.pieceAtMm(along), widthMm(segment));
             space.occupy(OpeningMark.bounds(leg.atMm(along), widthMm(segment)));
@@ -262,7 +262,7 @@ final class LoomPicture {
     private void writeOpenings(Segment segment) {
         Polyline leg = leg(segment);
         for (Opening opening : segment.openings()) {
-            Point at = leg.atMm(layout.scale().onSheetMm(opening.position()));
+            Point at = leg.atMm(layout.scale().onSheet(opening.position()).toDoubleMillimetres());
             String words = "%s %s".formatted(opening.kind().words(), opening.id());
             write(
                     new TextBlock(List.of(new Row(words, SMALL_MM, false, Pen.GREY))),

@@ -102,7 +102,9 @@ class LoomLayouterProperties {
         for (Segment segment : loom.walk()) {
             assertThat(layout.getLeg(segment.id()).lengthMm())
                     .as(segment.id())
-                    .isCloseTo(layout.scale().onSheetMm(segment.length()), within(0.001));
+                    .isCloseTo(
+                            layout.scale().onSheet(segment.length()).toDoubleMillimetres(),
+                            within(0.001));
         }
     }
 

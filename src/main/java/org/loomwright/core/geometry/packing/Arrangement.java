@@ -1,14 +1,15 @@
 package org.loomwright.core.geometry.packing;
 
 /**
- * One arrangement met by the search: the vector of the {@link OverlapEnergy} and the wall radius it stands for.
+ * One arrangement met by the search: the vector of the {@link OverlapEnergy} and the radius that ranks it among
+ * arrangements of the same pressure.
  */
 final class Arrangement {
 
+    private static final double NOTICEABLE = 1e-7;
+
     private final double[] vector;
     private final double radius;
-
-    double enthalpy;
 
     Arrangement(double[] vector, double radius) {
         this.vector = vector;
@@ -20,12 +21,17 @@ final class Arrangement {
         return vector.clone();
     }
 
-    /** The wall radius foretold or measured, in units. */
+    /** Pressed or settled, in units. */
     double radius() {
         return radius;
     }
 
+    /** The radius another one must beat to count as tighter. */
+    double radiusToBeat() {
+        return radius * (1 - NOTICEABLE);
+    }
+
     boolean isTighterThan(Arrangement other) {
-        return radius < other.radius - 1e-9 * other.radius;
+        return radius < other.radiusToBeat();
     }
 }

@@ -8,7 +8,7 @@ public enum Effort {
     /** For answers while somebody waits. */
     NORMAL(1),
 
-    /** Ten times the work of {@link #NORMAL}, never a looser answer by more than rounding in practice. */
+    /** Ten times the work of {@link #NORMAL}, which it includes: never a looser answer. */
     THOROUGH(10);
 
     private final int share;

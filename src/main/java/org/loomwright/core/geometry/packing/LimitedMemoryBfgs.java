@@ -12,12 +12,12 @@ package org.loomwright.core.geometry.packing;
  */
 final class LimitedMemoryBfgs {
 
-    private static final int MEMORY = Integer.getInteger("mem", 5);
-    static final int EVERY = Integer.getInteger("every", 5);
-    static final double CC = Double.parseDouble(System.getProperty("cc", "1"));
+    private static final int MEMORY = 5;
     private static final double FIRST_STEP = 0.25;
     private static final double LONGEST_MOVE = 1;
     private static final int MOST_HALVINGS = 12;
+    private static final int STEPS_BETWEEN_DOUBTS = 4;
+    private static final double HOPED_FOR = 0.5;
 
     private final OverlapEnergy energy;
     private final int dimension;
@@ -43,28 +43,31 @@ final class LimitedMemoryBfgs {
         this.trial = new double[dimension];
     }
 
-    /** Improves {@code z} in place. */
+    /**
+     * Improves {@code z} in place.
+     *
+     * @param hopelessAbove gives up early once the value would stay above this even if it fell on by half of what the
+     *     last few steps brought
+     */
     void minimise(double[] z, double gradientTolerance, int mostSteps, double hopelessAbove) {
         stored = 0;
         double value = energy.evaluate(z, gradient);
-        double mark = Double.POSITIVE_INFINITY;
-        for (int step = 0; step < mostSteps && largest(gradient) > gradientTolerance; step++) {
-            if (step % EVERY == EVERY - 1) {
-                if (value - CC * (mark - value) > hopelessAbove) {
+        double earlier = Double.POSITIVE_INFINITY;
+        for (int step = 1; step <= mostSteps && largest(gradient) > gradientTolerance; step++) {
+            if (step % STEPS_BETWEEN_DOUBTS == 0) {
+                if (value - HOPED_FOR * (earlier - value) > hopelessAbove) {
                     return;
                 }
-                mark = value;
+                earlier = value;
             }
-            double slope = chooseDirection();
-            double next = descend(z, value, slope);
-            if (Double.isNaN(next)) {
+            value = descend(z, value, chooseDirection());
+            if (Double.isNaN(value)) {
+                value = energy.evaluate(z, gradient);
                 if (stored == 0) {
-                    break;
+                    return;
                 }
                 stored = 0;
-                continue;
             }
-            value = next;
         }
         energy.evaluate(z, gradient);
     }

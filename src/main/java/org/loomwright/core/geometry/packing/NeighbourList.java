@@ -6,7 +6,7 @@ import java.util.Arrays;
  * Which pairs of circles can touch before the next rebuild: every pair nearer than touching plus a skin.
  *
  * <p>The list stays right until some circle has moved half the skin since it was built; {@link #refresh} checks this and
- * rebuilds, with a square grid when there are many circles. Cost of a rebuild: all pairs for few circles, near linear
+ * rebuilds, with a square grid when there are many circles. Radii come sorted, largest first. Cost of a rebuild: all pairs for few circles, near linear
  * for many of similar size. Not thread safe.
  *
  * <p>Source: L. Verlet, "Computer experiments on classical fluids", 1967 (the skin).
@@ -14,10 +14,13 @@ import java.util.Arrays;
 final class NeighbourList {
 
     private static final int GRID_FROM = 160;
-    private static final double SKIN = Double.parseDouble(System.getProperty("skin", "0.3"));
+    private static final double SKIN = 0.3;
+    private static final double BULKY = 3;
+    private static final int MOST_BULKY = 64;
 
     private final double[] radii;
     private final int count;
+    private final int bulky;
     private final double cellSize;
     private final int[] start;
     private final double[] builtAt;
@@ -29,15 +32,20 @@ final class NeighbourList {
     NeighbourList(double[] radii) {
         this.radii = radii;
         this.count = radii.length;
-        this.cellSize = 2 * largest(radii) + SKIN;
+        this.bulky = countBulky(radii);
+        this.cellSize = 2 * radii[Math.min(bulky, count - 1)] + SKIN;
         this.start = new int[count + 1];
         this.builtAt = new double[2 * count];
         this.other = new int[8 * count + 16];
         this.nextInCell = new int[count];
     }
 
-    private static double largest(double[] radii) {
-        return Arrays.stream(radii).max().orElse(1);
+    private static int countBulky(double[] radii) {
+        int bulky = 0;
+        while (bulky < Math.min(MOST_BULKY, radii.length) && radii[bulky] > BULKY) {
+            bulky++;
+        }
+        return bulky;
     }
 
     int[] starts() {
@@ -74,15 +82,21 @@ final class NeighbourList {
         int size = 0;
         for (int i = 0; i < count; i++) {
             start[i] = size;
-            reserve(size + count);
-            for (int j = i + 1; j < count; j++) {
-                if (near(i, j)) {
-                    other[size++] = j;
-                }
-            }
+            size = collectAfter(i, size);
         }
         start[count] = size;
         return (long) count * count / 2;
+    }
+
+    private int collectAfter(int i, int from) {
+        int size = from;
+        reserve(size + count);
+        for (int j = i + 1; j < count; j++) {
+            if (near(i, j)) {
+                other[size++] = j;
+            }
+        }
+        return size;
     }
 
     private boolean near(int i, int j) {
@@ -108,23 +122,26 @@ final class NeighbourList {
         for (int i = 0; i < count; i++) {
             start[i] = size;
             size =
-                    collect(
-                            i,
-                            size,
-                            cellOf(builtAt[i], low, cell),
-                            cellOf(builtAt[count + i], low, cell),
-                            side);
+                    i < bulky
+                            ? collectAfter(i, size)
+                            : collect(
+                                    i,
+                                    size,
+                                    cellOf(builtAt[i], low, cell),
+                                    cellOf(builtAt[count + i], low, cell),
+                                    side);
         }
         start[count] = size;
-        return 20L * count;
+        return (20L + bulky) * count;
     }
 
+    /** Sorts all but the bulky circles into cells; the bulky ones are compared with everything. */
     private void fillCells(double low, double cell, int side) {
         if (cellHead.length < side * side) {
             cellHead = new int[side * side];
         }
         Arrays.fill(cellHead, 0, side * side, -1);
-        for (int i = 0; i < count; i++) {
+        for (int i = bulky; i < count; i++) {
             int at = cellOf(builtAt[i], low, cell) * side + cellOf(builtAt[count + i], low, cell);
             nextInCell[i] = cellHead[at];
             cellHead[at] = i;

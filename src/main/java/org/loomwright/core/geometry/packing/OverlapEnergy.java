@@ -65,40 +65,45 @@ final class OverlapEnergy {
         return wallRadius(z) + 2 * elastic / pressure;
     }
 
-    /** The function value at which a minimum would stand for that wall radius and no better. */
-    double valueOf(double enthalpy) {
-        return pressure * (enthalpy - reference);
-    }
-
-    double enthalpy(double[] z) {
+    /** Wall radius plus elastic sum over pressure: what a minimum is worth while pressed. */
+    double pressedRadius(double[] z) {
         return wallRadius(z) + elastic / pressure;
     }
 
+    /** The function value of a minimum with that pressed radius. */
+    double valueOf(double pressedRadius) {
+        return pressure * (pressedRadius - reference);
+    }
+
+    /** The value; fills in the gradient. */
     double evaluate(double[] z, double[] gradient) {
-        work += neighbours.refresh(z);
+        work += neighbours.refresh(z) + 12L * count;
         Arrays.fill(gradient, 0);
-        double sum = pairTerms(z, gradient);
+        gradient[2 * count] = pressure * wallScale;
+        elastic = (pairTerms(z, gradient) + wallTerms(z, gradient)) / 2;
+        return pressure * (wallRadius(z) - reference) + elastic;
+    }
+
+    private double wallTerms(double[] z, double[] gradient) {
         double wall = wallRadius(z);
-        double push = pressure;
+        double sum = 0;
+        double push = 0;
         for (int i = 0; i < count; i++) {
             double x = z[i];
             double y = z[count + i];
             double room = wall - radii[i];
             double square = x * x + y * y;
             if (room < 0 || square > room * room) {
-                double distance = Math.sqrt(square);
+                double distance = Math.sqrt(square + COINCIDENT);
                 double escape = distance - room;
                 sum += escape * escape;
-                push -= escape;
-                if (square > COINCIDENT) {
-                    gradient[i] += escape * x / distance;
-                    gradient[count + i] += escape * y / distance;
-                }
+                push += escape;
+                gradient[i] += escape * x / distance;
+                gradient[count + i] += escape * y / distance;
             }
         }
-        gradient[2 * count] = push * wallScale;
-        elastic = sum / 2;
-        return pressure * (wall - reference) + elastic;
+        gradient[2 * count] -= push * wallScale;
+        return sum;
     }
 
     private double pairTerms(double[] z, double[] gradient) {
@@ -131,7 +136,7 @@ final class OverlapEnergy {
             gradient[i] += pullX;
             gradient[count + i] += pullY;
         }
-        work += start[count] + 12L * count;
+        work += start[count];
         return sum;
     }
 }

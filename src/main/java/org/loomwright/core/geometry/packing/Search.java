@@ -1,143 +1,144 @@
 package org.loomwright.core.geometry.packing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-
 /**
- * Looks for a tight arrangement of four or more circles: several starts, then hops from the best, then settling.
+ * Looks for a tight arrangement of four or more circles: several starts, then rounds of hops, then settling.
+ *
+ * <p>A round takes one arrangement through three squeezes, from soft to nearly true (for equal circles every other round,
+ * at random, a little truer). In each it hops: disturbs the arrangement, relaxes it, and keeps the result if it is
+ * tighter (so a round only ever descends). It ends with its share of the work or when no hop has helped for long. The
+ * next round begins anew: from scattered circles, or from the best arrangement so far with some pairs exchanged. The
+ * search ends with its work, or as soon as the proved lower bound is reached.
+ *
+ * <p>Cost: the given work, counted in pair visits. Deterministic for the same radii, work and seed. Source: basin
+ * hopping after D. Wales, J. Doye, "Global optimization by basin-hopping", 1997; the soft-to-true squeeze and the
+ * comparison by pain are own derivation.
  */
 final class Search {
 
-    private static final int ELITES = 3;
+    private static final double[] SQUEEZES = {0.08, 0.03, 0.01};
+    private static final double[] SQUEEZES_OF_EQUAL = {0.06, 0.02, 0.008};
+    private static final double TRUER = 0.6;
+    private static final double[] SHARES = {0.45, 0.8, 1};
+    private static final int PATIENCE_PER_CIRCLE = 4;
+    private static final int STEPS_FROM_AFAR = 400;
+    private static final int STEPS_PER_HOP = 150;
+    private static final double SCATTERABLE = 12;
+    private static final double REACHED = 1e-10;
 
     private final double[] radii;
     private final int count;
+    private final boolean uniform;
+    private final double[] squeezes;
     private final OverlapEnergy energy;
     private final Relaxation relaxation;
+    private final Starts starts;
     private final SeededRandom random;
     private final Moves moves;
-    private final boolean uniform;
-    private final long budget;
-    private final List<Arrangement> elites = new ArrayList<>();
+    private final double lowerBound;
+    private Arrangement best;
+    private boolean lowerBoundReached;
 
-    Search(CanonicalRadii canonical, Effort effort) {
+    Search(CanonicalRadii canonical, long seed) {
         this.radii = canonical.scaled();
         this.count = radii.length;
         this.uniform = canonical.isUniform();
+        this.squeezes = uniform ? SQUEEZES_OF_EQUAL : SQUEEZES;
         this.energy = new OverlapEnergy(radii);
         this.relaxation = new Relaxation(energy);
-        this.random = new SeededRandom(canonical.seed());
+        this.starts = new Starts(radii, energy.wallScale());
+        this.random = new SeededRandom(seed);
         this.moves = new Moves(radii, energy.wallScale(), random);
-        this.budget = effort.share() * normalWork(count);
+        this.lowerBound = LowerBound.of(radii);
+        this.best = new Arrangement(new double[0], Double.POSITIVE_INFINITY);
     }
 
-    static long normalWork(int count) {
-        return (long)
-                (Double.parseDouble(System.getProperty("work", "2.5e6"))
-                        * Math.pow(Math.max(1, count / 30.0), 1.5));
+    /** Centres in units, abscissae, then ordinates, then one entry without meaning, in the order of the radii. */
+    double[] run(long work) {
+        Arrangement start = bestStart();
+        long roundWork = (long) ((work - energy.work()) / rounds());
+        double[] vector = start.vector();
+        while (energy.work() < work && !lowerBoundReached) {
+            keepIfBest(round(vector, energy.work(), Math.min(work, energy.work() + roundWork)));
+            vector = restart();
+        }
+        return relaxation.settle(best).vector();
     }
 
-    /** Centres in units, abscissae then ordinates, in the order of the canonical radii. */
-    double[] run() {
-        for (double[] start : starts()) {
-            keep(relaxation.relax(start, 400, Double.POSITIVE_INFINITY));
+    private Arrangement bestStart() {
+        Arrangement tightest = best;
+        for (double[] vector : starts.all()) {
+            Arrangement start =
+                    relaxation.relax(
+                            vector, squeezes[0], STEPS_FROM_AFAR, Double.POSITIVE_INFINITY);
+            keepIfBest(start);
+            tightest = start.isTighterThan(tightest) ? start : tightest;
         }
-        hop();
-        if (Boolean.getBoolean("dbg")) {
-            System.out.println("hops " + hops + " work " + energy.work());
-            for (Arrangement e : elites)
-                System.out.println(
-                        e.radius()
-                                + " -> "
-                                + relaxation.settle(e, 300).radius()
-                                + " "
-                                + relaxation.settle(e, 3000).radius());
-        }
-        Arrangement best =
-                elites.stream()
-                        .map(elite -> relaxation.settle(elite, 300))
-                        .min(Comparator.comparingDouble(Arrangement::radius))
-                        .orElseThrow();
-        return best.vector();
+        return tightest;
     }
 
-    private List<double[]> starts() {
-        List<double[]> starts = new ArrayList<>();
-        starts.add(walled(CornerPlacement.arrange(radii, 0, 0)));
-        starts.add(walled(CornerPlacement.arrange(radii, 1, 0)));
-        starts.add(walled(CornerPlacement.arrange(radii, 1, 1 / Math.sqrt(3))));
-        if (uniform) {
-            starts.add(walled(CurvedRings.arrange(count)));
-        }
-        return starts;
+    /** Few circles and equal ones gain by many short rounds, many different ones by a long descent. */
+    private double rounds() {
+        return Math.max(1, (uniform ? 2000.0 : 60.0) / count);
     }
 
-    private double[] walled(double[] centres) {
-        double wall = 0;
-        for (int i = 0; i < count; i++) {
-            double x = centres[i];
-            double y = centres[count + i];
-            wall = Math.max(wall, Math.sqrt(x * x + y * y) + radii[i]);
-        }
-        double[] vector = java.util.Arrays.copyOf(centres, 2 * count + 1);
-        vector[2 * count] = wall / energy.wallScale();
-        return vector;
-    }
-
-    private void keep(Arrangement candidate) {
-        for (Arrangement elite : elites) {
-            if (Math.abs(elite.radius() - candidate.radius()) < 1e-7 * candidate.radius()) {
-                return;
-            }
-        }
-        elites.add(candidate);
-        elites.sort(Comparator.comparingDouble(Arrangement::radius));
-        if (elites.size() > ELITES) {
-            elites.removeLast();
+    private void keepIfBest(Arrangement pressed) {
+        Arrangement eased = relaxation.ease(pressed);
+        if (eased.isTighterThan(best)) {
+            best = eased;
+            lowerBoundReached =
+                    eased.radius() < lowerBound * 1.001
+                            && relaxation.settle(eased).radius() <= lowerBound * (1 + REACHED);
         }
     }
 
-    static final double HEAT = Double.parseDouble(System.getProperty("heat", "0"));
-    static final double SWAPS = Double.parseDouble(System.getProperty("swaps", "0.6"));
-    int hops;
+    private Arrangement round(double[] vector, long from, long until) {
+        Arrangement current = new Arrangement(vector, Double.POSITIVE_INFINITY);
+        double scale = uniform && random.fraction() < 0.5 ? TRUER : 1;
+        for (int phase = 0; phase < squeezes.length; phase++) {
+            double squeeze = scale * squeezes[phase];
+            current =
+                    relaxation.relax(
+                            current.vector(), squeeze, STEPS_FROM_AFAR, Double.POSITIVE_INFINITY);
+            current = hop(current, squeeze, from + (long) ((until - from) * SHARES[phase]));
+        }
+        return current;
+    }
 
-    private void hop() {
-        Arrangement current = elites.getFirst();
+    private Arrangement hop(Arrangement start, double squeeze, long until) {
+        Arrangement current = start;
         int failures = 0;
-        int patience = Integer.getInteger("patience", 3 * count);
-        while (energy.work() < budget) {
-            hops++;
-            Arrangement next = neighbour(current);
-            if (HEAT > 0
-                    && next.enthalpy < current.enthalpy * (1 + HEAT * random.fraction())
-                    && Math.abs(next.enthalpy - current.enthalpy) > 1e-6 * current.enthalpy) {
-                if (next.enthalpy > current.enthalpy) failures++;
-                else failures = 0;
+        while (energy.work() < until && failures < PATIENCE_PER_CIRCLE * count) {
+            Arrangement next =
+                    relaxation.relax(
+                            disturbed(current), squeeze, STEPS_PER_HOP, current.radiusToBeat());
+            if (next.isTighterThan(current)) {
                 current = next;
-                keep(next);
-            } else if (next.enthalpy < current.enthalpy * (1 - 1e-9)) {
-                current = next;
-                keep(next);
                 failures = 0;
-            } else if (++failures > patience) {
-                current = relaxation.relax(moves.scatter(), 400, Double.POSITIVE_INFINITY);
-                keep(current);
-                failures = 0;
+            } else {
+                failures++;
             }
         }
+        return current;
     }
 
-    private Arrangement neighbour(Arrangement from) {
-        double[] vector = from.vector();
-        double choice = random.fraction();
-        if (!uniform && choice < SWAPS) {
+    private double[] disturbed(Arrangement current) {
+        double[] vector = current.vector();
+        if (!uniform && random.fraction() < 0.8) {
             moves.swap(vector);
-        } else if (choice < 0.95) {
+        } else if (random.fraction() < 0.9) {
             moves.reinsert(vector);
         } else {
             moves.shake(vector, 0.4);
         }
-        return relaxation.relax(vector, 150, from.enthalpy * (1 + HEAT));
+        return vector;
+    }
+
+    private double[] restart() {
+        if (uniform || (radii[0] < SCATTERABLE && random.fraction() < 0.3)) {
+            return moves.scatter();
+        }
+        double[] vector = best.vector();
+        moves.shuffle(vector, Math.max(2, (int) (0.15 * count)));
+        return vector;
     }
 }
