@@ -31,11 +31,17 @@ final class CanonicalRadii {
                         .mapToInt(Integer::intValue)
                         .toArray();
         sortedMm = Arrays.stream(order).mapToDouble(i -> radiiMm[i]).toArray();
-        unitMm = count == 0 ? 1 : sortedMm[count / 2];
+        unitMm = unit(sortedMm);
         scaled =
                 Arrays.stream(sortedMm)
                         .map(radius -> Math.rint(radius / unitMm * GRID) / GRID)
                         .toArray();
+    }
+
+    /** The median, but not so small that four large circles would look endlessly far apart. */
+    private static double unit(double[] sorted) {
+        int count = sorted.length;
+        return count < 4 ? 1 : Math.max(sorted[count / 2], sorted[3] / 10);
     }
 
     int count() {

@@ -76,6 +76,14 @@ class CirclePackerTest {
     }
 
     @Test
+    void fourLargeWiresAreProvedEvenBesideManyTinyOnes() {
+        double[] radii = {1, 1, 1, 1, 1e-4, 1e-4, 1e-4, 1e-4, 1e-4};
+        PackedCircles packed = CirclePacker.pack(radii, Effort.NORMAL);
+        PackingCheck.holds(radii, packed);
+        assertEquals(Certainty.PROVED, packed.certainty());
+    }
+
+    @Test
     void aThousandEqualWiresPackNearlyHexagonally() {
         double[] radii = PackingReferenceTest.equal(1000);
         PackedCircles packed = CirclePacker.pack(radii, Effort.NORMAL);
