@@ -58,6 +58,7 @@ public class JobSheets {
                         order.customer(),
                         order.workshop(),
                         order.dueDate(),
+                        order.notes(),
                         order.status().words(),
                         LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC),
                         amended.analysis(),

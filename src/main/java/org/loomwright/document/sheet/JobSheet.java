@@ -18,6 +18,7 @@ import java.util.List;
  * @param customer who ordered it
  * @param workshop who does it
  * @param dueDate when it is promised, or null when nothing is agreed
+ * @param notes anything else that was agreed; may be empty
  * @param status where the job stands, in words
  * @param preparedOn date of the sheet
  * @param change the stock loom beside the amended one
@@ -33,6 +34,7 @@ public record JobSheet(
         String customer,
         String workshop,
         @Nullable LocalDate dueDate,
+        String notes,
         String status,
         LocalDate preparedOn,
         ChangeAnalysis change,

@@ -81,6 +81,10 @@ final class SummarySection {
                         .formatted(sheet.revisionNumber(), sheet.revisionHash()),
                 Type.CELL,
                 0);
+        if (!sheet.notes().isBlank()) {
+            flow.heading("Also agreed");
+            flow.text(sheet.notes());
+        }
     }
 
     private static Table pairs() {
