@@ -59,7 +59,8 @@ class ArchitectureTest {
         CORE_NEIGHBOURS.put("bundle", List.of("geometry", "loom", "catalogue", "routing"));
         CORE_NEIGHBOURS.put("layout", List.of("geometry", "loom", "bundle"));
         CORE_NEIGHBOURS.put(
-                "analysis", List.of("loom", "catalogue", "amendment", "routing", "bundle"));
+                "analysis",
+                List.of("geometry", "loom", "catalogue", "amendment", "routing", "bundle"));
         CORE_NEIGHBOURS.put("workorder", List.of());
     }
 

@@ -3,7 +3,6 @@ package org.loomwright.config;
 import org.loomwright.app.IdSource;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
-import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.exchange.CatalogueFiles;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -35,6 +34,6 @@ class CoreConfiguration {
 
     @Bean
     BundlePacker bundlePacker() {
-        return new BundlePacker(Effort.NORMAL, REMEMBERED_BUNDLES);
+        return new BundlePacker(REMEMBERED_BUNDLES);
     }
 }

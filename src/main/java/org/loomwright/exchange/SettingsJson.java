@@ -5,6 +5,7 @@ import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.bundle.LayFactor;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.routing.Allowances;
@@ -60,7 +61,8 @@ public final class SettingsJson {
         Ratio factor = ratio(json, "layFactor", Ratio.ONE, HIGHEST_LAY_FACTOR);
         return new AnalysisSettings(
                 new Allowances(takeUp == null ? usual.takeUp() : takeUp, reTerminations, step),
-                factor == null ? LayFactor.PUBLISHED : new LayFactor(factor));
+                factor == null ? LayFactor.PUBLISHED : new LayFactor(factor),
+                json.has("packing") ? json.choice("packing", Effort.class) : Effort.NORMAL);
     }
 
     private static TakeUp takeUp(JsonThing json) {
@@ -119,6 +121,7 @@ public final class SettingsJson {
         json.put("reTerminations", allowances.reTerminations());
         json.set("cutStepMm", JsonParts.millimetres(allowances.step()));
         json.put("layFactor", settings.layFactor().fromSeven().toFraction());
+        json.put("packing", JsonThing.kebab(settings.effort()));
         return json;
     }
 }

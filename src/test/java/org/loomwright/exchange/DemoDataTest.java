@@ -9,7 +9,6 @@ import org.loomwright.core.amendment.Amendments;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
-import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Wire;
@@ -71,9 +70,6 @@ class DemoDataTest {
 
     private static LoomAnalysis analyse(Loom loom) {
         return LoomAnalysis.of(
-                loom,
-                AnalysisSettings.USUAL,
-                TestCatalogue.get(),
-                new BundlePacker(Effort.NORMAL, 100));
+                loom, AnalysisSettings.USUAL, TestCatalogue.get(), new BundlePacker(100));
     }
 }

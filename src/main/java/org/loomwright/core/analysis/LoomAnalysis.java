@@ -44,7 +44,8 @@ public record LoomAnalysis(
             Loom loom, AnalysisSettings settings, Catalogue catalogue, BundlePacker packer) {
         Routes routes = new Routes(loom);
         SegmentBundles bundles =
-                SegmentBundles.of(loom, routes, catalogue, packer, settings.layFactor());
+                SegmentBundles.of(
+                        loom, routes, catalogue, packer, settings.effort(), settings.layFactor());
         CutLengths lengths =
                 new CutLengths(
                         loom, routes, catalogue, settings.allowances(), bundles.tightDiameters());

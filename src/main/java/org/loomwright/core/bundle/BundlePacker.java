@@ -22,21 +22,20 @@ import java.util.Map;
  */
 public final class BundlePacker {
 
-    private final Effort effort;
-    private final Map<List<Length>, PackedBundle> memory;
+    private final Map<Task, PackedBundle> memory;
+
+    private record Task(Effort effort, List<Length> diameters) {}
 
     /**
-     * @param effort how hard to look for a tighter arrangement
      * @param remembered how many bundles to keep
      */
-    public BundlePacker(Effort effort, int remembered) {
-        this.effort = effort;
+    public BundlePacker(int remembered) {
         this.memory =
                 Collections.synchronizedMap(
                         new LinkedHashMap<>(16, 0.75f, true) {
                             @Override
                             protected boolean removeEldestEntry(
-                                    Map.Entry<List<Length>, PackedBundle> eldest) {
+                                    Map.Entry<Task, PackedBundle> eldest) {
                                 return size() > remembered;
                             }
                         });
@@ -44,20 +43,21 @@ public final class BundlePacker {
 
     /**
      * @param diameters outside diameters, each positive, in any order
+     * @param effort how hard to look for a tighter arrangement
      * @return the packed bundle; of zero diameter for no wires
      */
-    public PackedBundle pack(Collection<Length> diameters) {
-        List<Length> key = diameters.stream().sorted().toList();
-        PackedBundle known = memory.get(key);
+    public PackedBundle pack(Collection<Length> diameters, Effort effort) {
+        Task task = new Task(effort, diameters.stream().sorted().toList());
+        PackedBundle known = memory.get(task);
         if (known != null) {
             return known;
         }
-        PackedBundle packed = packAnew(key);
-        memory.put(key, packed);
+        PackedBundle packed = packAnew(task.diameters(), effort);
+        memory.put(task, packed);
         return packed;
     }
 
-    private PackedBundle packAnew(List<Length> diameters) {
+    private static PackedBundle packAnew(List<Length> diameters, Effort effort) {
         double[] radiiMm =
                 diameters.stream().mapToDouble(d -> d.toDoubleMillimetres() / 2).toArray();
         PackedCircles packed = CirclePacker.pack(radiiMm, effort);

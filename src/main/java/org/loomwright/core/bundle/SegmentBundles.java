@@ -1,6 +1,7 @@
 package org.loomwright.core.bundle;
 
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.quantity.Length;
@@ -26,6 +27,7 @@ public final class SegmentBundles {
      * @param routes its routes
      * @param catalogue the tables that it refers to
      * @param packer packs and remembers
+     * @param effort how hard to look for the tightest arrangement
      * @param layFactor laid over tight diameter
      * @return its bundles
      */
@@ -34,6 +36,7 @@ public final class SegmentBundles {
             Routes routes,
             Catalogue catalogue,
             BundlePacker packer,
+            Effort effort,
             LayFactor layFactor) {
         Map<String, SegmentBundle> bundles = new LinkedHashMap<>();
         SegmentCounts.of(loom, routes)
@@ -45,7 +48,7 @@ public final class SegmentBundles {
                                     new SegmentBundle(
                                             segment,
                                             counts,
-                                            packer.pack(diameters(counts, catalogue)),
+                                            packer.pack(diameters(counts, catalogue), effort),
                                             layFactor.forWires(counts.total()),
                                             catalogue.getCovering(segment.finish().covering())));
                         });

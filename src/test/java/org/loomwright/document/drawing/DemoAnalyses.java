@@ -8,7 +8,6 @@ import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.finding.Finding;
-import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.exchange.AmendmentReader;
@@ -29,7 +28,7 @@ import java.util.Map;
 final class DemoAnalyses {
 
     private static final Catalogue CATALOGUE = TestCatalogue.get();
-    private static final BundlePacker PACKER = new BundlePacker(Effort.NORMAL, 1000);
+    private static final BundlePacker PACKER = new BundlePacker(1000);
 
     private DemoAnalyses() {}
 

@@ -8,7 +8,6 @@ import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.geometry.Point;
-import org.loomwright.core.geometry.packing.Effort;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
@@ -81,7 +80,7 @@ final class TestJobs {
 
     static JobSheet job(
             Loom before, Loom after, Map<String, String> parts, List<Amendment> amendments) {
-        BundlePacker packer = new BundlePacker(Effort.NORMAL, 100);
+        BundlePacker packer = new BundlePacker(100);
         Map<String, String> recorded = new LinkedHashMap<>();
         before.segments().keySet().forEach(id -> recorded.put(id, id));
         recorded.putAll(parts);
