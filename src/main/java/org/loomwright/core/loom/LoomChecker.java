@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * point, lengths positive and sane, ids unique, every colour, size, covering and terminal known to the catalogue.
  *
  * <p>All faults are reported together, each naming the thing, the rule and the place in the document as it was handed in. A
- * document whose lists are longer than {@link LoomLimits} allows is refused for that alone. Cost: linear in the size of the
+ * document without a segment, or with lists longer than {@link LoomLimits} allows, is refused for that alone. Cost: linear in the size of the
  * document.
  */
 public final class LoomChecker {
@@ -52,6 +52,11 @@ public final class LoomChecker {
 
     private void checkSizes() {
         Subject loom = new Subject(ThingKind.LOOM, "", "");
+        faults.addUnless(
+                !document.segments().isEmpty(),
+                "no-segment",
+                loom,
+                "The loom has no segment; it needs at least one.");
         faults.checkCount(loom, "nodes", document.nodes().size(), LoomLimits.MOST_NODES);
         faults.checkCount(loom, "segments", document.segments().size(), LoomLimits.MOST_NODES);
         faults.checkCount(loom, "devices", document.devices().size(), LoomLimits.MOST_DEVICES);

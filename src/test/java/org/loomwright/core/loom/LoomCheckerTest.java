@@ -246,6 +246,11 @@ class LoomCheckerTest {
     }
 
     @Test
+    void aLoomHasAtLeastOneSegment() {
+        places(new LoomSketch("N1").node("N1")).containsExactly("loom.no-segment ");
+    }
+
+    @Test
     void aLegLeavesAtAnHourAndAtAnAngle() {
         places(withSegment(List.of(), new Departure(12, 180), 3_600)).isEmpty();
         places(withSegment(List.of(), new Departure(0, 0), 0))
