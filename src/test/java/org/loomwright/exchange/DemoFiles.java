@@ -15,17 +15,24 @@ import java.util.List;
 import java.util.Objects;
 
 /** The demonstration data and the schemas, as they stand on the class path. */
-final class DemoFiles {
+public final class DemoFiles {
 
-    static final String MAIN = "/demo-data/averley-saloon-main.json";
-    static final String ENGINE = "/demo-data/averley-saloon-engine.json";
-    static final String ADDITIONS = "/demo-data/averley-saloon-additions.json";
+    /** Where it stands on the class path. */
+    public static final String MAIN = "/demo-data/averley-saloon-main.json";
+
+    /** Where it stands on the class path. */
+    public static final String ENGINE = "/demo-data/averley-saloon-engine.json";
+
+    /** Where it stands on the class path. */
+    public static final String ADDITIONS = "/demo-data/averley-saloon-additions.json";
+
     static final String LOOM_SCHEMA = "/shared/loom.schema.json";
     static final String AMENDMENTS_SCHEMA = "/shared/amendments.schema.json";
 
     private DemoFiles() {}
 
-    static byte[] bytes(String resource) {
+    /** @return the file as it stands */
+    public static byte[] bytes(String resource) {
         try (InputStream stream =
                 Objects.requireNonNull(DemoFiles.class.getResourceAsStream(resource), resource)) {
             return stream.readAllBytes();
@@ -34,7 +41,8 @@ final class DemoFiles {
         }
     }
 
-    static JsonNode json(String resource) {
+    /** @return the file, parsed */
+    public static JsonNode json(String resource) {
         return StrictJson.parse(bytes(resource))
                 .orElseThrow(reasons -> new IllegalStateException(resource + ": " + reasons));
     }
