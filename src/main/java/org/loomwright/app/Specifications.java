@@ -5,6 +5,8 @@ import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.core.finding.Subject;
+import org.loomwright.core.finding.ThingKind;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.AmendmentWriter;
 import org.loomwright.exchange.CanonicalJson;
@@ -62,21 +64,33 @@ public class Specifications {
      * @param loomId the loom to start from, as it stands now
      * @param wishes what is to be changed
      * @param request marks the request
-     * @return the stored specification, or all reasons why the amendments cannot be applied
-     * @throws NotFoundException if there is no such loom
+     * @return the stored specification, or all reasons why not: no such loom, amendments that cannot be applied
      */
     public Outcome<StoredSpecification> begin(UUID loomId, Wishes wishes, Request request) {
         return onceOnly.run(
                 "begin-specification",
                 request,
-                () -> {
-                    StoredLoom loom = looms.get(loomId);
-                    LoomContent stock = new LoomContent(loom.contentHash(), loom.document());
-                    return draft(stock, wishes)
-                            .map(draft -> store.create(ids.next(), loomId, draft, clock.instant()));
-                },
+                () ->
+                        looms.find(loomId)
+                                .map(loom -> beginFrom(loom, wishes))
+                                .orElseGet(() -> noLoom(loomId)),
                 StoredSpecification::id,
                 store::get);
+    }
+
+    private Outcome<StoredSpecification> beginFrom(StoredLoom loom, Wishes wishes) {
+        LoomContent stock = new LoomContent(loom.contentHash(), loom.document());
+        return draft(stock, wishes)
+                .map(draft -> store.create(ids.next(), loom.id(), draft, clock.instant()));
+    }
+
+    private static Outcome<StoredSpecification> noLoom(UUID loomId) {
+        return Outcome.rejected(
+                List.of(
+                        Finding.fault(
+                                "specification.loom-unknown",
+                                new Subject(ThingKind.LOOM, loomId.toString(), "/loomId"),
+                                "There is no loom %s; record it first.".formatted(loomId))));
     }
 
     /**

@@ -29,6 +29,9 @@ import java.util.stream.Stream;
  */
 public final class JsonThing {
 
+    /** After so many faults the rest is not looked for: nobody reads them, and they need memory. */
+    private static final int MOST_FAULTS = 10_000;
+
     private final JsonNode node;
     private final String pointer;
     private final ThingKind kind;
@@ -74,6 +77,9 @@ public final class JsonThing {
 
     /** Notes a fault of one field, or of the whole object for an empty name. */
     public void fault(String code, String field, String rule) {
+        if (faults.size() >= MOST_FAULTS) {
+            return;
+        }
         String place = field.isEmpty() ? pointer : pointer + "/" + field;
         faults.add(
                 Finding.fault(
@@ -89,13 +95,15 @@ public final class JsonThing {
 
     /** @return a part of this object as it stands, for another reader; missing where it is missing */
     public JsonNode part(String field) {
-        return require(field);
+        return get(field);
     }
 
     /** @return text of 1 to {@code longest} characters that is not blank */
     public String line(String field, int longest) {
+        int before = faults.size();
         String text = text(field);
-        if (has(field) && (text.isBlank() || text.length() > longest)) {
+        boolean isText = faults.size() == before;
+        if (isText && (text.isBlank() || text.length() > longest)) {
             fault("json.text-length", field, "must have 1 to " + longest + " characters");
         }
         return text;
@@ -116,8 +124,9 @@ public final class JsonThing {
 
     /** @return a day after ISO 8601, or null where there is none */
     public @Nullable LocalDate findDay(String field) {
+        int before = faults.size();
         String text = findText(field);
-        if (text == null) {
+        if (text == null || faults.size() > before) {
             return null;
         }
         try {
@@ -322,7 +331,7 @@ public final class JsonThing {
 
     /** @return an array of objects, empty where there is none */
     public <T> List<T> listIfAny(String field, ThingKind childKind, Function<JsonThing, T> read) {
-        JsonNode array = array(field);
+        JsonNode array = arrayOfAnything(field);
         List<T> parts = new ArrayList<>(array.size());
         for (int i = 0; i < array.size(); i++) {
             String place = pointer + "/" + field + "/" + i;
@@ -331,11 +340,15 @@ public final class JsonThing {
         return parts;
     }
 
-    private JsonNode array(String field) {
+    private JsonNode arrayOfAnything(String field) {
         JsonNode value = get(field);
-        if (isWrong(value, value.isArray(), field, "must be an array")) {
-            return MissingNode.getInstance();
-        }
+        return isWrong(value, value.isArray(), field, "must be an array")
+                ? MissingNode.getInstance()
+                : value;
+    }
+
+    private JsonNode array(String field) {
+        JsonNode value = arrayOfAnything(field);
         for (int i = 0; i < value.size(); i++) {
             if (value.get(i).isNull()) {
                 fault("json.wrong-type", field + "/" + i, "must not be null");

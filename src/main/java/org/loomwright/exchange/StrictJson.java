@@ -16,6 +16,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Parses JSON by the letter of RFC 8259: no NaN, no comments, no name twice in one object, nothing after the end, bounded depth
@@ -27,6 +28,13 @@ public final class StrictJson {
     private static final int LONGEST_NUMBER = 40;
     private static final int LONGEST_STRING = 100_000;
 
+    /** A revision of the largest loom has less; every token needs memory many times its size. */
+    private static final int MOST_TOKENS = 5_000_000;
+
+    /** What the parser says about its own settings, which do not concern the sender. */
+    private static final Pattern INTERNALS =
+            Pattern.compile(" \\((?:start marker at|bound as) .*|: enable `.*|, from `[^`]*`");
+
     private static final JsonMapper MAPPER =
             JsonMapper.builder(
                             JsonFactory.builder()
@@ -35,6 +43,7 @@ public final class StrictJson {
                                                     .maxNestingDepth(DEEPEST)
                                                     .maxNumberLength(LONGEST_NUMBER)
                                                     .maxStringLength(LONGEST_STRING)
+                                                    .maxTokenCount(MOST_TOKENS)
                                                     .build())
                                     .build())
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -57,7 +66,9 @@ public final class StrictJson {
         } catch (JacksonException e) {
             return malformed(
                     "The body is not valid JSON%s: %s"
-                            .formatted(place(e.getLocation()), e.getOriginalMessage()));
+                            .formatted(
+                                    place(e.getLocation()),
+                                    INTERNALS.matcher(e.getOriginalMessage()).replaceAll("")));
         }
     }
 

@@ -16,9 +16,11 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Talks to the running program as any other program would. */
 final class ApiClient {
@@ -39,7 +41,7 @@ final class ApiClient {
 
     /** Sends JSON. */
     Answer post(String path, JsonNode body, String... headers) {
-        return post(path, body.toString(), headers);
+        return post(path, escaped(body), headers);
     }
 
     /** Sends something that claims to be JSON. */
@@ -49,7 +51,19 @@ final class ApiClient {
 
     /** Sends JSON. */
     Answer put(String path, JsonNode body, String... headers) {
-        return sendJson("PUT", path, BodyPublishers.ofString(body.toString()), headers);
+        return sendJson("PUT", path, BodyPublishers.ofString(escaped(body)), headers);
+    }
+
+    /** JSON in ASCII, in which unpaired surrogates come through. */
+    private static String escaped(JsonNode json) {
+        return json.toString()
+                .chars()
+                .mapToObj(
+                        unit ->
+                                unit < 0x7f
+                                        ? Character.toString(unit)
+                                        : "\\u" + HexFormat.of().toHexDigits((char) unit))
+                .collect(Collectors.joining());
     }
 
     Answer sendJson(String method, String path, BodyPublisher body, String... headers) {
@@ -81,7 +95,7 @@ final class ApiClient {
     /** Asks for something that a well-behaved client would not send. */
     Answer raw(String method, String path) {
         String request =
-                "%s %s HTTP/1.1\r\nHost: localhost\r\nAccept-Language: de\r\nConnection: close\r\n\r\n"
+                "%s %s HTTP/1.0\r\nHost: localhost\r\nAccept-Language: de\r\n\r\n"
                         .formatted(method, path);
         try (Socket socket = new Socket("localhost", port)) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
