@@ -94,6 +94,9 @@ public class Looms {
      */
     @Transactional(readOnly = true)
     public LoomDocument getContent(String hash) {
+        if (!CanonicalJson.isHash(hash)) {
+            throw new NotFoundException("content", hash);
+        }
         return contents.get(hash);
     }
 

@@ -13,6 +13,8 @@ import java.util.UUID;
 public record PageKey(Instant createdAt, UUID id) {
 
     private static final String BETWEEN = "_";
+    private static final Instant FIRST = Instant.EPOCH;
+    private static final Instant LAST = Instant.parse("9999-12-31T23:59:59Z");
 
     /**
      * @param text what {@link #toText} wrote
@@ -25,8 +27,11 @@ public record PageKey(Instant createdAt, UUID id) {
             throw new IllegalArgumentException("not a page key: '" + text + "'");
         }
         try {
-            return new PageKey(
-                    Instant.parse(text.substring(0, at)), UUID.fromString(text.substring(at + 1)));
+            Instant createdAt = Instant.parse(text.substring(0, at));
+            if (createdAt.isBefore(FIRST) || createdAt.isAfter(LAST)) {
+                throw new IllegalArgumentException("no page begins at " + createdAt);
+            }
+            return new PageKey(createdAt, UUID.fromString(text.substring(at + 1)));
         } catch (DateTimeException e) {
             throw new IllegalArgumentException("not a page key: '" + text + "'", e);
         }

@@ -106,6 +106,9 @@ public class Revisions {
      */
     @Transactional(readOnly = true)
     public StoredRevision get(String hash) {
+        if (!CanonicalJson.isHash(hash)) {
+            throw new NotFoundException("revision", hash);
+        }
         return store.get(hash);
     }
 

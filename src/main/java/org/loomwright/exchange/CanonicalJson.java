@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.regex.Pattern;
 
 /**
  * The one canonical form of a document (RFC 8785, JSON Canonicalization Scheme) and its content hash.
@@ -19,6 +20,8 @@ import java.util.HexFormat;
  * @param text the document in canonical form
  */
 public record CanonicalJson(String text) {
+
+    private static final Pattern HASH = Pattern.compile("[0-9a-f]{64}");
 
     /**
      * @param json a document
@@ -41,6 +44,14 @@ public record CanonicalJson(String text) {
     /** @return SHA-256 of the canonical form in 64 lower-case hexadecimal digits */
     public String hash() {
         return sha256(bytes());
+    }
+
+    /**
+     * @param text anything
+     * @return whether it could be a hash, by its form
+     */
+    public static boolean isHash(String text) {
+        return HASH.matcher(text).matches();
     }
 
     /**
