@@ -11,13 +11,16 @@ import org.loomwright.core.finding.Finding;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
+import org.springframework.web.HttpMediaTypeNotSupportedException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.method.annotation.MethodArgumentTypeMismatchException;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+import org.springframework.web.servlet.resource.NoResourceFoundException;
 
 import java.net.URI;
 import java.util.List;
@@ -29,7 +32,7 @@ import java.util.List;
 @RestControllerAdvice
 class Problems extends ResponseEntityExceptionHandler {
 
-    private static final String TYPE = "urn:loomwright:problem:";
+    static final String TYPE = "urn:loomwright:problem:";
     private static final int MOST_ERRORS = 200;
 
     /**
@@ -150,14 +153,37 @@ class Problems extends ResponseEntityExceptionHandler {
         return problem;
     }
 
-    /** What Spring itself refuses gets a stable type too. */
+    @Override
+    protected @Nullable ResponseEntity<Object> handleNoResourceFoundException(
+            NoResourceFoundException ex,
+            HttpHeaders headers,
+            HttpStatusCode status,
+            WebRequest request) {
+        ex.getBody().setDetail("There is nothing at /%s.".formatted(ex.getResourcePath()));
+        return super.handleNoResourceFoundException(ex, headers, status, request);
+    }
+
+    @Override
+    protected @Nullable ResponseEntity<Object> handleHttpMediaTypeNotSupported(
+            HttpMediaTypeNotSupportedException ex,
+            HttpHeaders headers,
+            HttpStatusCode status,
+            WebRequest request) {
+        ex.getBody().setDetail("Send the body as application/json.");
+        return super.handleHttpMediaTypeNotSupported(ex, headers, status, request);
+    }
+
+    /** What Spring itself refuses gets a stable type too, and the form of a problem even where no form was acceptable. */
     @Override
     protected ResponseEntity<Object> createResponseEntity(
             @Nullable Object body, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         if (body instanceof ProblemDetail problem) {
             problem.setType(URI.create(TYPE + "http-" + status.value()));
         }
-        return new ResponseEntity<>(body, headers, status);
+        return ResponseEntity.status(status)
+                .headers(headers)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                .body(body);
     }
 
     @ExceptionHandler
