@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** The entity tags of things that can be edited: their version in quotes. */
 final class EntityTags {
 
-    private static final Pattern TAG = Pattern.compile("\"(\\d{1,18})\"");
+    private static final Pattern TAG = Pattern.compile("(?:W/)?\"(\\d{1,18})\"");
 
     private EntityTags() {}
 
@@ -17,6 +17,17 @@ final class EntityTags {
     }
 
     /**
+     * The tag of something that is only read. It is weak, because the server packs nothing that has a strong one.
+     *
+     * @param state changes whenever the thing may change
+     */
+    static String weak(String state) {
+        return "W/\"" + state + "\"";
+    }
+
+    /**
+     * A proxy that packs answers makes tags weak on the way, so a weak one counts like its strong one.
+     *
      * @param ifMatch the header, or null where it is missing
      * @return the version that it names
      * @throws PreconditionException if it is missing or not one of our tags

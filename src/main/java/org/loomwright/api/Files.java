@@ -23,7 +23,7 @@ final class Files {
      */
     static ResponseEntity<byte[]> svg(Scene scene, String tag) {
         return ResponseEntity.ok()
-                .eTag("\"" + tag + "\"")
+                .eTag(EntityTags.weak(tag))
                 .contentType(MediaType.parseMediaType(SVG))
                 .body(SvgWriter.write(scene));
     }
