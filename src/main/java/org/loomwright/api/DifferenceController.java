@@ -1,6 +1,9 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
 import org.loomwright.app.Analyses;
@@ -31,10 +34,14 @@ class DifferenceController {
     }
 
     @Operation(
+            operationId = "compareLooms",
             summary = "Compare two looms",
             description =
                     "Each is named by its content hash, as a loom's 'contentHash' or a revision's"
                             + " 'stockHash' and 'amendedHash'.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.DIFFERENCE)))
     @GetMapping
     JsonNode between(@RequestParam String from, @RequestParam String to) {
         return DifferenceWriter.write(LoomDifference.between(loom(from), loom(to)));

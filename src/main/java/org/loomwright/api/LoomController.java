@@ -1,8 +1,10 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
 import jakarta.servlet.http.HttpServletRequest;
@@ -21,6 +23,7 @@ import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.exchange.AnalysisWriter;
 import org.loomwright.exchange.LoomReader;
 import org.loomwright.exchange.LoomWriter;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -30,6 +33,7 @@ import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 import tools.jackson.databind.JsonNode;
@@ -78,10 +82,11 @@ class LoomController {
         }
     }
 
-    @Operation(summary = "Record a loom")
+    @Operation(operationId = "recordLoom", summary = "Record a loom")
     @io.swagger.v3.oas.annotations.parameters.RequestBody(
             required = true,
             content = @Content(schema = @Schema(ref = OpenApiSchemas.LOOM)))
+    @ResponseStatus(HttpStatus.CREATED)
     @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<LoomAnswer> record(
             HttpServletRequest request,
@@ -98,6 +103,7 @@ class LoomController {
     }
 
     @Operation(
+            operationId = "listLooms",
             summary = "List looms, newest first",
             description = "With 'colour' or 'wireSize' only those that have such a wire.")
     @GetMapping
@@ -121,7 +127,17 @@ class LoomController {
         }
         return wireSize == null
                 ? looms.list(page.after(), page.size())
-                : looms.listHavingSize(wireSize, page.after(), page.size());
+                : looms.listHavingSize(known(wireSize), page.after(), page.size());
+    }
+
+    private String known(String wireSize) {
+        if (analyses.catalogue().findSize(wireSize).isEmpty()) {
+            throw InvalidRequestException.of(
+                    "loom.size-unknown",
+                    "The parameter 'wireSize' must be a conductor size of the catalogue, for"
+                            + " example 14/0.30.");
+        }
+        return wireSize;
     }
 
     private static WireColour parseColour(String letters) {
@@ -133,21 +149,22 @@ class LoomController {
         return WireColour.parse(letters);
     }
 
-    @Operation(summary = "Read a loom")
+    @Operation(operationId = "readLoom", summary = "Read a loom")
     @GetMapping("/{id}")
     ResponseEntity<LoomAnswer> get(@PathVariable UUID id) {
         StoredLoom loom = looms.get(id);
         return ResponseEntity.ok().eTag(EntityTags.of(loom.version())).body(LoomAnswer.of(loom));
     }
 
-    @Operation(summary = "Change a loom")
+    @Operation(operationId = "changeLoom", summary = "Change a loom")
     @io.swagger.v3.oas.annotations.parameters.RequestBody(
             required = true,
             content = @Content(schema = @Schema(ref = OpenApiSchemas.LOOM)))
     @PutMapping(path = "/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<LoomAnswer> change(
             @PathVariable UUID id,
-            @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+            @Parameter(required = true) @RequestHeader(name = "If-Match", required = false)
+                    @Nullable String ifMatch,
             HttpServletRequest request)
             throws IOException {
         long version = EntityTags.version(ifMatch);
@@ -158,8 +175,12 @@ class LoomController {
     }
 
     @Operation(
+            operationId = "analyseLoom",
             summary = "Analyse a loom",
             description = "Cut lengths, wire counts and diameters with the usual settings.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.ANALYSIS)))
     @GetMapping("/{id}/analysis")
     JsonNode analysis(@PathVariable UUID id) {
         return AnalysisWriter.write(analyse(looms.get(id)));
@@ -169,14 +190,16 @@ class LoomController {
         return analyses.analyse(analyses.proven(loom.document()), AnalysisSettings.USUAL);
     }
 
-    @Operation(summary = "Draw a loom to true proportions")
+    @Operation(operationId = "drawLoom", summary = "Draw a loom to true proportions")
     @GetMapping(path = "/{id}/drawing.svg", produces = Files.SVG)
     ResponseEntity<byte[]> drawing(@PathVariable UUID id) {
         StoredLoom loom = looms.get(id);
         return Files.svg(drawings.loom(analyse(loom), loom.contentHash()), loom.contentHash());
     }
 
-    @Operation(summary = "Draw the cross-section of a segment's bundle")
+    @Operation(
+            operationId = "drawLoomCrossSection",
+            summary = "Draw the cross-section of a segment's bundle")
     @GetMapping(path = "/{id}/segments/{segment}/cross-section.svg", produces = Files.SVG)
     ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
         StoredLoom loom = looms.get(id);

@@ -4,17 +4,25 @@ import io.swagger.v3.oas.models.OpenAPI;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.JsonSchema;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
 
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
+import java.util.Comparator;
+import java.util.Set;
+
 /** The description of the API; what is sent is described by the JSON Schemas under {@code shared}, so there is one contract. */
 @Configuration(proxyBeanMethods = false)
 class OpenApiConfiguration {
+
+    private static final Set<String> FILES = Set.of(Files.SVG, "application/pdf");
 
     private static final String ABOUT =
             """
@@ -26,20 +34,37 @@ class OpenApiConfiguration {
 
     @Bean
     OpenAPI openApi() {
-        return new OpenAPI().info(new Info().title("Loomwright").version("1").description(ABOUT));
+        // The address depends on where it runs; the description is the same everywhere.
+        return new OpenAPI()
+                .info(new Info().title("Loomwright").version("1").description(ABOUT))
+                .addServersItem(new Server().url("/").description("where this description is"));
     }
 
     @Bean
     OpenApiCustomizer contractsFromFiles() {
         return openApi -> {
-            // The address depends on where it runs; without it the description is the same
-            // everywhere.
-            openApi.setServers(null);
+            openApi.getTags().sort(Comparator.comparing(Tag::getName));
             SchemaFiles.load().forEach(openApi.getComponents()::addSchemas);
             openApi.getPaths().values().stream()
                     .flatMap(path -> path.readOperations().stream())
-                    .forEach(OpenApiConfiguration::addProblem);
+                    .forEach(
+                            operation -> {
+                                addProblem(operation);
+                                describeFiles(operation);
+                            });
         };
+    }
+
+    /** A file is not a string of base64, which is what the description would say of bytes. */
+    private static void describeFiles(Operation operation) {
+        operation.getResponses().values().stream()
+                .flatMap(response -> response.getContent().entrySet().stream())
+                .filter(content -> FILES.contains(content.getKey()))
+                .forEach(content -> content.getValue().setSchema(file(content.getKey())));
+    }
+
+    private static Schema<?> file(String mediaType) {
+        return new JsonSchema().contentMediaType(mediaType);
     }
 
     private static void addProblem(Operation operation) {

@@ -13,6 +13,10 @@ final class OpenApiSchemas {
     static final String FREEZE = PLACE + "Freeze";
     static final String NEW_WORK_ORDER = PLACE + "NewWorkOrder";
     static final String NEW_MOVE = PLACE + "NewMove";
+    static final String ANALYSIS = PLACE + "Analysis";
+    static final String CHANGE_ANALYSIS = PLACE + "ChangeAnalysis";
+    static final String DIFFERENCE = PLACE + "Difference";
+    static final String REVISION_DOCUMENT = PLACE + "RevisionDocument";
     static final String PROBLEM = PLACE + "Problem";
 
     private OpenApiSchemas() {}

@@ -1,7 +1,9 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
 import org.loomwright.app.Drawings;
@@ -57,44 +59,59 @@ class RevisionController {
         }
     }
 
-    @Operation(summary = "Read what is known of a revision")
+    @Operation(operationId = "readRevision", summary = "Read what is known of a revision")
     @GetMapping("/{hash}")
     ResponseEntity<RevisionAnswer> get(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
         return ResponseEntity.ok()
-                .eTag("\"" + revision.hash() + "\"")
+                .eTag(EntityTags.weak(revision.hash()))
                 .body(RevisionAnswer.of(revision));
     }
 
     @Operation(
+            operationId = "readRevisionDocument",
             summary = "Read a revision whole",
             description =
                     "The canonical JSON (RFC 8785) whose SHA-256 is the revision's hash: stock"
                         + " loom, amendments, settings, amended loom and every figure as frozen.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.REVISION_DOCUMENT)))
     @GetMapping("/{hash}/document")
     ResponseEntity<String> document(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
-        return ResponseEntity.ok().eTag("\"" + revision.hash() + "\"").body(revision.document());
+        return ResponseEntity.ok().eTag(EntityTags.weak(revision.hash())).body(revision.document());
     }
 
     @Operation(
+            operationId = "readRevisionAnalysis",
             summary = "Read the figures of a revision",
             description = "As they were frozen: segments before and after, cut lengths, findings.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.CHANGE_ANALYSIS)))
     @GetMapping("/{hash}/analysis")
     ResponseEntity<JsonNode> analysis(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
         return ResponseEntity.ok()
-                .eTag("\"" + hash + "\"")
+                .eTag(EntityTags.weak(hash))
                 .body(revisions.frozenAnalysis(revision));
     }
 
-    @Operation(summary = "Compare the stock loom of a revision with its amended one")
+    @Operation(
+            operationId = "compareRevision",
+            summary = "Compare the stock loom of a revision with its amended one")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.DIFFERENCE)))
     @GetMapping("/{hash}/difference")
     JsonNode difference(@PathVariable String hash) {
         return DifferenceWriter.write(revisions.compute(revisions.get(hash)).difference());
     }
 
-    @Operation(summary = "Draw the amended loom of a revision to true proportions")
+    @Operation(
+            operationId = "drawRevision",
+            summary = "Draw the amended loom of a revision to true proportions")
     @GetMapping(path = "/{hash}/drawing.svg", produces = Files.SVG)
     ResponseEntity<byte[]> drawing(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
@@ -102,7 +119,9 @@ class RevisionController {
         return Files.svg(drawings.change(revisions.compute(revision).analysis(), footer), hash);
     }
 
-    @Operation(summary = "Draw the cross-section of a segment's bundle, before and after")
+    @Operation(
+            operationId = "drawRevisionCrossSection",
+            summary = "Draw the cross-section of a segment's bundle, before and after")
     @GetMapping(path = "/{hash}/segments/{segment}/cross-section.svg", produces = Files.SVG)
     ResponseEntity<byte[]> crossSection(@PathVariable String hash, @PathVariable String segment) {
         StoredRevision revision = revisions.get(hash);

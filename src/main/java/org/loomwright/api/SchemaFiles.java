@@ -44,18 +44,19 @@ final class SchemaFiles {
         String text =
                 text("/shared/" + file)
                         .replace("\"#/$defs/", "\"" + COMPONENT + prefix)
+                        .replace("\"urn:loomwright:schema:loom:1\"", "\"" + COMPONENT + "Loom\"")
                         .replace("\"urn:loomwright:schema:loom:1#/$defs/", "\"" + COMPONENT + LOOM)
                         .replace(
                                 "\"urn:loomwright:schema:amendments:1#/$defs/amendments\"",
                                 "\"" + COMPONENT + "Amendments\"");
         try {
             ObjectNode root = (ObjectNode) Json31.mapper().readTree(text);
+            root.remove("$schema");
+            root.remove("$id");
             JsonNode definitions = root.remove("$defs");
             definitions
                     .properties()
                     .forEach(entry -> add(prefix + entry.getKey(), entry.getValue()));
-            root.remove("$schema");
-            root.remove("$id");
             return root;
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("shared/" + file + " is not JSON", e);

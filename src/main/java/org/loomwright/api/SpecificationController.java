@@ -1,9 +1,11 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
 import jakarta.servlet.http.HttpServletRequest;
@@ -19,6 +21,7 @@ import org.loomwright.exchange.AmendmentWriter;
 import org.loomwright.exchange.AnalysisWriter;
 import org.loomwright.exchange.DifferenceWriter;
 import org.loomwright.exchange.SettingsJson;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -28,6 +31,7 @@ import org.springframework.web.bind.annotation.PutMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 import tools.jackson.databind.JsonNode;
@@ -87,10 +91,13 @@ class SpecificationController {
                 SettingsJson.write(wishes.settings()));
     }
 
-    @Operation(summary = "Begin a specification from a loom as it stands now")
+    @Operation(
+            operationId = "beginSpecification",
+            summary = "Begin a specification from a loom as it stands now")
     @RequestBody(
             required = true,
             content = @Content(schema = @Schema(ref = OpenApiSchemas.NEW_SPECIFICATION)))
+    @ResponseStatus(HttpStatus.CREATED)
     @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<SpecificationAnswer> begin(
             HttpServletRequest request,
@@ -107,7 +114,7 @@ class SpecificationController {
                 .body(answer(specification));
     }
 
-    @Operation(summary = "List specifications, newest first")
+    @Operation(operationId = "listSpecifications", summary = "List specifications, newest first")
     @GetMapping
     PageRequest.Listed<SpecificationStore.Summary> list(
             @RequestParam(required = false) @Nullable String after,
@@ -116,7 +123,7 @@ class SpecificationController {
         return PageRequest.listed(specifications.list(page.after(), page.size()), row -> row);
     }
 
-    @Operation(summary = "Read a specification")
+    @Operation(operationId = "readSpecification", summary = "Read a specification")
     @GetMapping("/{id}")
     ResponseEntity<SpecificationAnswer> get(@PathVariable UUID id) {
         StoredSpecification specification = specifications.get(id);
@@ -126,6 +133,7 @@ class SpecificationController {
     }
 
     @Operation(
+            operationId = "changeSpecification",
             summary = "Change a specification",
             description = "Its stock loom stays as it was when the specification was begun.")
     @RequestBody(
@@ -134,7 +142,8 @@ class SpecificationController {
     @PutMapping(path = "/{id}", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<SpecificationAnswer> change(
             @PathVariable UUID id,
-            @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+            @Parameter(required = true) @RequestHeader(name = "If-Match", required = false)
+                    @Nullable String ifMatch,
             HttpServletRequest request)
             throws IOException {
         long version = EntityTags.version(ifMatch);
@@ -149,20 +158,30 @@ class SpecificationController {
     }
 
     @Operation(
+            operationId = "analyseSpecification",
             summary = "Analyse a specification",
             description = "Every segment before and after, cut lengths and findings.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.CHANGE_ANALYSIS)))
     @GetMapping("/{id}/analysis")
     JsonNode analysis(@PathVariable UUID id) {
         return AnalysisWriter.write(specifications.compute(specifications.get(id)).analysis());
     }
 
-    @Operation(summary = "Compare the stock loom with the amended one")
+    @Operation(
+            operationId = "compareSpecification",
+            summary = "Compare the stock loom with the amended one")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.DIFFERENCE)))
     @GetMapping("/{id}/difference")
     JsonNode difference(@PathVariable UUID id) {
         return DifferenceWriter.write(specifications.compute(specifications.get(id)).difference());
     }
 
     @Operation(
+            operationId = "drawSpecification",
             summary = "Draw the amended loom to true proportions",
             description = "What differs from the stock loom stands out.")
     @GetMapping(path = "/{id}/drawing.svg", produces = Files.SVG)
@@ -176,7 +195,9 @@ class SpecificationController {
                 id + "-" + specification.version());
     }
 
-    @Operation(summary = "Draw the cross-section of a segment's bundle, before and after")
+    @Operation(
+            operationId = "drawSpecificationCrossSection",
+            summary = "Draw the cross-section of a segment's bundle, before and after")
     @GetMapping(path = "/{id}/segments/{segment}/cross-section.svg", produces = Files.SVG)
     ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
         StoredSpecification specification = specifications.get(id);
@@ -186,13 +207,16 @@ class SpecificationController {
     }
 
     @Operation(
+            operationId = "freezeSpecification",
             summary = "Freeze a specification as a revision",
             description = "A specification that has not changed since gives the same revision.")
     @RequestBody(required = true, content = @Content(schema = @Schema(ref = OpenApiSchemas.FREEZE)))
+    @ResponseStatus(HttpStatus.CREATED)
     @PostMapping(path = "/{id}/revisions", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<RevisionController.RevisionAnswer> freeze(
             @PathVariable UUID id,
-            @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+            @Parameter(required = true) @RequestHeader(name = "If-Match", required = false)
+                    @Nullable String ifMatch,
             HttpServletRequest request)
             throws IOException {
         long version = EntityTags.version(ifMatch);
@@ -202,7 +226,9 @@ class SpecificationController {
                 .body(RevisionController.RevisionAnswer.of(revision));
     }
 
-    @Operation(summary = "List the revisions of a specification, newest first")
+    @Operation(
+            operationId = "listRevisions",
+            summary = "List the revisions of a specification, newest first")
     @GetMapping("/{id}/revisions")
     List<RevisionController.RevisionAnswer> listRevisions(@PathVariable UUID id) {
         return revisions.listOf(id).stream().map(RevisionController.RevisionAnswer::of).toList();

@@ -1,6 +1,7 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.parameters.RequestBody;
@@ -14,6 +15,7 @@ import org.loomwright.app.StoredWorkOrder;
 import org.loomwright.app.WorkOrders;
 import org.loomwright.core.workorder.Move;
 import org.loomwright.core.workorder.WorkOrderStatus;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -22,6 +24,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.ResponseStatus;
 import org.springframework.web.bind.annotation.RestController;
 
 import java.io.IOException;
@@ -98,10 +101,11 @@ class WorkOrderController {
         return builder.eTag(EntityTags.of(order.version()));
     }
 
-    @Operation(summary = "Open a work order on a frozen revision")
+    @Operation(operationId = "openWorkOrder", summary = "Open a work order on a frozen revision")
     @RequestBody(
             required = true,
             content = @Content(schema = @Schema(ref = OpenApiSchemas.NEW_WORK_ORDER)))
+    @ResponseStatus(HttpStatus.CREATED)
     @PostMapping(consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<WorkOrderAnswer> open(
             HttpServletRequest request,
@@ -116,7 +120,7 @@ class WorkOrderController {
         return tagged(ResponseEntity.created(location), order).body(WorkOrderAnswer.of(order));
     }
 
-    @Operation(summary = "List work orders, newest first")
+    @Operation(operationId = "listWorkOrders", summary = "List work orders, newest first")
     @GetMapping
     PageRequest.Listed<WorkOrderAnswer> list(
             @RequestParam(required = false) @Nullable String status,
@@ -138,20 +142,23 @@ class WorkOrderController {
                                                 "There is no status '%s'.".formatted(status)));
     }
 
-    @Operation(summary = "Read a work order")
+    @Operation(operationId = "readWorkOrder", summary = "Read a work order")
     @GetMapping("/{id}")
     ResponseEntity<WorkOrderAnswer> get(@PathVariable UUID id) {
         StoredWorkOrder order = workOrders.get(id);
         return tagged(ResponseEntity.ok(), order).body(WorkOrderAnswer.of(order));
     }
 
-    @Operation(summary = "List every move of a work order, the first one first")
+    @Operation(
+            operationId = "listMoves",
+            summary = "List every move of a work order, the first one first")
     @GetMapping("/{id}/moves")
     List<MoveAnswer> moves(@PathVariable UUID id) {
         return workOrders.moves(id).stream().map(MoveAnswer::of).toList();
     }
 
     @Operation(
+            operationId = "moveWorkOrder",
             summary = "Move a work order on",
             description = "Where it may go is in 'allowedMoves'; some moves need a reason.")
     @RequestBody(
@@ -160,7 +167,8 @@ class WorkOrderController {
     @PostMapping(path = "/{id}/moves", consumes = MediaType.APPLICATION_JSON_VALUE)
     ResponseEntity<WorkOrderAnswer> move(
             @PathVariable UUID id,
-            @RequestHeader(name = "If-Match", required = false) @Nullable String ifMatch,
+            @Parameter(required = true) @RequestHeader(name = "If-Match", required = false)
+                    @Nullable String ifMatch,
             HttpServletRequest request)
             throws IOException {
         long version = EntityTags.version(ifMatch);
@@ -173,7 +181,7 @@ class WorkOrderController {
         return tagged(ResponseEntity.ok(), order).body(WorkOrderAnswer.of(order));
     }
 
-    @Operation(summary = "Print the job sheet of a work order")
+    @Operation(operationId = "printJobSheet", summary = "Print the job sheet of a work order")
     @GetMapping(path = "/{id}/job-sheet.pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     ResponseEntity<byte[]> jobSheet(@PathVariable UUID id) {
         JobSheets.Sheet sheet = jobSheets.make(id);
