@@ -44,6 +44,10 @@ class OpenApiConfiguration {
     OpenApiCustomizer contractsFromFiles() {
         return openApi -> {
             openApi.getTags().sort(Comparator.comparing(Tag::getName));
+            openApi.getComponents()
+                    .getSchemas()
+                    .values()
+                    .forEach(OpenApiConfiguration::requireEverything);
             SchemaFiles.load().forEach(openApi.getComponents()::addSchemas);
             openApi.getPaths().values().stream()
                     .flatMap(path -> path.readOperations().stream())
@@ -65,6 +69,13 @@ class OpenApiConfiguration {
 
     private static Schema<?> file(String mediaType) {
         return new JsonSchema().contentMediaType(mediaType);
+    }
+
+    /** What is answered is always whole; a value that may be lacking is null. */
+    private static void requireEverything(Schema<?> answer) {
+        if (answer.getProperties() != null) {
+            answer.setRequired(answer.getProperties().keySet().stream().sorted().toList());
+        }
     }
 
     private static void addProblem(Operation operation) {

@@ -19,5 +19,10 @@ final class OpenApiSchemas {
     static final String REVISION_DOCUMENT = PLACE + "RevisionDocument";
     static final String PROBLEM = PLACE + "Problem";
 
+    /** The type of a text that may be lacking. */
+    static final String TEXT = "string";
+
+    static final String NULL = "null";
+
     private OpenApiSchemas() {}
 }

@@ -1,5 +1,7 @@
 package org.loomwright.api;
 
+import io.swagger.v3.oas.annotations.media.Schema;
+
 import org.jspecify.annotations.Nullable;
 import org.loomwright.app.Page;
 import org.loomwright.app.PageKey;
@@ -42,7 +44,10 @@ record PageRequest(@Nullable PageKey after, int size) {
      * @param items the things
      * @param nextAfter the parameter {@code after} of the next page, or null on the last
      */
-    record Listed<T>(List<T> items, @Nullable String nextAfter) {}
+    record Listed<T>(
+            List<T> items,
+            @Schema(types = {OpenApiSchemas.TEXT, OpenApiSchemas.NULL})
+                    @Nullable String nextAfter) {}
 
     static <T, R> Listed<R> listed(Page<T> page, Function<T, R> change) {
         PageKey next = page.nextKey();

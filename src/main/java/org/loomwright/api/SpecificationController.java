@@ -70,12 +70,43 @@ class SpecificationController {
             UUID id,
             long version,
             String title,
-            @Nullable UUID loomId,
+            @Schema(
+                            types = {OpenApiSchemas.TEXT, OpenApiSchemas.NULL},
+                            format = "uuid")
+                    @Nullable UUID loomId,
             String stockHash,
             Instant createdAt,
             Instant updatedAt,
             @Schema(ref = OpenApiSchemas.AMENDMENTS) JsonNode amendments,
             @Schema(ref = OpenApiSchemas.SETTINGS) JsonNode settings) {}
+
+    /** A line of the list of specifications. */
+    @Schema(name = "SpecificationSummary")
+    record SpecificationLine(
+            UUID id,
+            long version,
+            String title,
+            @Schema(
+                            types = {OpenApiSchemas.TEXT, OpenApiSchemas.NULL},
+                            format = "uuid")
+                    @Nullable UUID loomId,
+            String stockHash,
+            int revisions,
+            Instant createdAt,
+            Instant updatedAt) {
+
+        static SpecificationLine of(SpecificationStore.Summary line) {
+            return new SpecificationLine(
+                    line.id(),
+                    line.version(),
+                    line.title(),
+                    line.loomId(),
+                    line.stockHash(),
+                    line.revisions(),
+                    line.createdAt(),
+                    line.updatedAt());
+        }
+    }
 
     private SpecificationAnswer answer(StoredSpecification specification) {
         Specifications.Wishes wishes = specifications.wishes(specification);
@@ -116,11 +147,12 @@ class SpecificationController {
 
     @Operation(operationId = "listSpecifications", summary = "List specifications, newest first")
     @GetMapping
-    PageRequest.Listed<SpecificationStore.Summary> list(
+    PageRequest.Listed<SpecificationLine> list(
             @RequestParam(required = false) @Nullable String after,
             @RequestParam(defaultValue = "50") int size) {
         PageRequest page = PageRequest.of(after, size);
-        return PageRequest.listed(specifications.list(page.after(), page.size()), row -> row);
+        return PageRequest.listed(
+                specifications.list(page.after(), page.size()), SpecificationLine::of);
     }
 
     @Operation(operationId = "readSpecification", summary = "Read a specification")

@@ -59,7 +59,10 @@ class WorkOrderController {
             String revisionHash,
             String customer,
             String workshop,
-            @Nullable LocalDate dueDate,
+            @Schema(
+                            types = {OpenApiSchemas.TEXT, OpenApiSchemas.NULL},
+                            format = "date")
+                    @Nullable LocalDate dueDate,
             String notes,
             String status,
             List<String> allowedMoves,
@@ -83,7 +86,12 @@ class WorkOrderController {
 
     /** A move as it is answered. */
     @Schema(name = "Move")
-    record MoveAnswer(@Nullable String from, String to, String by, String reason, Instant at) {
+    record MoveAnswer(
+            @Schema(types = {OpenApiSchemas.TEXT, OpenApiSchemas.NULL}) @Nullable String from,
+            String to,
+            String by,
+            String reason,
+            Instant at) {
 
         static MoveAnswer of(Move move) {
             WorkOrderStatus from = move.from();
