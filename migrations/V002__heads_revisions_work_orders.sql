@@ -50,6 +50,25 @@ insert into work_order_status (status) values
     ('enquiry'), ('quoted'), ('accepted'), ('awaiting-loom'), ('loom-received'), ('at-hold-point'), ('in-work'),
     ('on-hold'), ('testing'), ('ready'), ('dispatched'), ('closed'), ('declined'), ('cancelled');
 
+-- The same table as in WorkOrderStatus; a test compares the two. No event can be written that is not an allowed move.
+create table work_order_move (
+    from_status text collate "C" not null references work_order_status,
+    to_status text collate "C" not null references work_order_status,
+    primary key (from_status, to_status)
+);
+insert into work_order_move (from_status, to_status) values
+    ('enquiry', 'quoted'), ('enquiry', 'declined'),
+    ('quoted', 'accepted'), ('quoted', 'declined'),
+    ('accepted', 'awaiting-loom'), ('accepted', 'loom-received'), ('accepted', 'on-hold'), ('accepted', 'cancelled'),
+    ('awaiting-loom', 'loom-received'), ('awaiting-loom', 'on-hold'), ('awaiting-loom', 'cancelled'),
+    ('loom-received', 'in-work'), ('loom-received', 'on-hold'), ('loom-received', 'cancelled'),
+    ('in-work', 'at-hold-point'), ('in-work', 'testing'), ('in-work', 'on-hold'), ('in-work', 'cancelled'),
+    ('at-hold-point', 'in-work'), ('at-hold-point', 'on-hold'), ('at-hold-point', 'cancelled'),
+    ('on-hold', 'awaiting-loom'), ('on-hold', 'loom-received'), ('on-hold', 'at-hold-point'), ('on-hold', 'in-work'), ('on-hold', 'testing'), ('on-hold', 'cancelled'),
+    ('testing', 'ready'), ('testing', 'in-work'), ('testing', 'on-hold'),
+    ('ready', 'dispatched'), ('ready', 'testing'),
+    ('dispatched', 'closed');
+
 create table work_order (
     id uuid primary key,
     number text collate "C" not null unique check (number ~ '^WO-[0-9]{4}-[0-9]{4,}$'),
@@ -75,6 +94,7 @@ create table work_order_event (
     reason text not null check (char_length(reason) <= 2000),
     happened_at timestamptz not null,
     primary key (work_order_id, sequence),
+    constraint only_allowed_moves foreign key (from_status, to_status) references work_order_move,
     constraint only_the_first_event_comes_from_nowhere check ((sequence = 1) = (from_status is null))
 );
 

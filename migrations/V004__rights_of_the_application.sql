@@ -14,7 +14,7 @@ grant usage on schema public to "${appRole}";
 
 grant select on
     loom_content, vehicle_remark, node, segment, segment_tracer, segment_reading, opening, device, device_point, wire,
-    end_to_end_check, loom, specification, revision, work_order_status, work_order, work_order_event, work_order_counter,
+    end_to_end_check, loom, specification, revision, work_order_status, work_order_move, work_order, work_order_event, work_order_counter,
     idempotency_key
     to "${appRole}";
 

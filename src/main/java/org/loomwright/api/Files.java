@@ -2,6 +2,7 @@ package org.loomwright.api;
 
 import org.loomwright.document.scene.Scene;
 import org.loomwright.document.svg.SvgWriter;
+import org.loomwright.exchange.CanonicalJson;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -18,14 +19,14 @@ final class Files {
 
     /**
      * @param scene a picture
-     * @param tag changes whenever the picture may change
      * @return the picture as SVG
      */
-    static ResponseEntity<byte[]> svg(Scene scene, String tag) {
+    static ResponseEntity<byte[]> svg(Scene scene) {
+        byte[] svg = SvgWriter.write(scene);
         return ResponseEntity.ok()
-                .eTag(EntityTags.weak(tag))
+                .eTag(EntityTags.weak(CanonicalJson.sha256(svg)))
                 .contentType(MediaType.parseMediaType(SVG))
-                .body(SvgWriter.write(scene));
+                .body(svg);
     }
 
     /**

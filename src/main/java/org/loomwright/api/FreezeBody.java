@@ -14,6 +14,7 @@ final class FreezeBody {
     private FreezeBody() {}
 
     static Outcome<String> read(JsonNode json) {
-        return JsonThing.read(json, "", ThingKind.LOOM, thing -> thing.line("by", LONGEST_NAME));
+        return JsonThing.read(
+                json, "", ThingKind.SPECIFICATION, thing -> thing.line("by", LONGEST_NAME));
     }
 }

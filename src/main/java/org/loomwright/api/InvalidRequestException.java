@@ -20,7 +20,7 @@ final class InvalidRequestException extends RuntimeException {
     /** One wrong parameter or header. */
     static InvalidRequestException of(String code, String text) {
         return new InvalidRequestException(
-                List.of(Finding.fault(code, new Subject(ThingKind.LOOM, "", ""), text)));
+                List.of(Finding.fault(code, new Subject(ThingKind.REQUEST, "", ""), text)));
     }
 
     static <T> T orThrow(Outcome<T> outcome) {

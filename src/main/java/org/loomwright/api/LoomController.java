@@ -194,7 +194,7 @@ class LoomController {
     @GetMapping(path = "/{id}/drawing.svg", produces = Files.SVG)
     ResponseEntity<byte[]> drawing(@PathVariable UUID id) {
         StoredLoom loom = looms.get(id);
-        return Files.svg(drawings.loom(analyse(loom), loom.contentHash()), loom.contentHash());
+        return Files.svg(drawings.loom(analyse(loom), loom.contentHash()));
     }
 
     @Operation(
@@ -203,6 +203,6 @@ class LoomController {
     @GetMapping(path = "/{id}/segments/{segment}/cross-section.svg", produces = Files.SVG)
     ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
         StoredLoom loom = looms.get(id);
-        return Files.svg(drawings.crossSection(analyse(loom), segment), loom.contentHash());
+        return Files.svg(drawings.crossSection(analyse(loom), segment));
     }
 }

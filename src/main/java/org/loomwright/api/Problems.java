@@ -7,6 +7,7 @@ import org.loomwright.app.KeyReusedException;
 import org.loomwright.app.NotFoundException;
 import org.loomwright.app.RefusalException;
 import org.loomwright.app.StaleVersionException;
+import org.loomwright.app.TooMuchWorkException;
 import org.loomwright.core.finding.Finding;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
@@ -96,6 +97,7 @@ class Problems extends ResponseEntityExceptionHandler {
             case IllegalMoveException e -> illegalMove(e);
             case KeyReusedException e -> keyReused(e);
             case FiguresChangedException e -> figuresChanged(e);
+            case TooMuchWorkException e -> tooMuchWork(e);
         };
     }
 
@@ -133,6 +135,18 @@ class Problems extends ResponseEntityExceptionHandler {
         problem.setDetail(
                 "Idempotency-Key '%s' was used for another request; take a new one."
                         .formatted(e.key()));
+        return problem;
+    }
+
+    private static ProblemDetail tooMuchWork(TooMuchWorkException e) {
+        ProblemDetail problem =
+                problem(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        "too-much-work",
+                        "Too large to be analysed here");
+        problem.setDetail(
+                "Loom %s has so many different bundles of so many wires that packing them takes minutes. Analyse it in parts, or with packing set to normal."
+                        .formatted(e.loom()));
         return problem;
     }
 

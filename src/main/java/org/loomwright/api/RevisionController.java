@@ -116,7 +116,7 @@ class RevisionController {
     ResponseEntity<byte[]> drawing(@PathVariable String hash) {
         StoredRevision revision = revisions.get(hash);
         String footer = "revision %d, content %s".formatted(revision.number(), revision.hash());
-        return Files.svg(drawings.change(revisions.compute(revision).analysis(), footer), hash);
+        return Files.svg(drawings.change(revisions.compute(revision).analysis(), footer));
     }
 
     @Operation(
@@ -125,7 +125,6 @@ class RevisionController {
     @GetMapping(path = "/{hash}/segments/{segment}/cross-section.svg", produces = Files.SVG)
     ResponseEntity<byte[]> crossSection(@PathVariable String hash, @PathVariable String segment) {
         StoredRevision revision = revisions.get(hash);
-        return Files.svg(
-                drawings.crossSection(revisions.compute(revision).analysis(), segment), hash);
+        return Files.svg(drawings.crossSection(revisions.compute(revision).analysis(), segment));
     }
 }

@@ -29,12 +29,12 @@ record SpecificationBody(UUID loomId, Specifications.Wishes wishes) {
         return JsonThing.read(
                 json,
                 "",
-                ThingKind.LOOM,
+                ThingKind.SPECIFICATION,
                 thing -> new SpecificationBody(thing.id("loomId"), wishes(thing)));
     }
 
     static Outcome<Specifications.Wishes> readChanged(JsonNode json) {
-        return JsonThing.read(json, "", ThingKind.LOOM, SpecificationBody::wishes);
+        return JsonThing.read(json, "", ThingKind.SPECIFICATION, SpecificationBody::wishes);
     }
 
     private static Specifications.Wishes wishes(JsonThing thing) {

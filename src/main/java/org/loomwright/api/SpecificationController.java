@@ -222,9 +222,7 @@ class SpecificationController {
         String footer =
                 "%s, draft version %d"
                         .formatted(specification.draft().title(), specification.version());
-        return Files.svg(
-                drawings.change(specifications.compute(specification).analysis(), footer),
-                id + "-" + specification.version());
+        return Files.svg(drawings.change(specifications.compute(specification).analysis(), footer));
     }
 
     @Operation(
@@ -234,8 +232,7 @@ class SpecificationController {
     ResponseEntity<byte[]> crossSection(@PathVariable UUID id, @PathVariable String segment) {
         StoredSpecification specification = specifications.get(id);
         return Files.svg(
-                drawings.crossSection(specifications.compute(specification).analysis(), segment),
-                id + "-" + specification.version());
+                drawings.crossSection(specifications.compute(specification).analysis(), segment));
     }
 
     @Operation(

@@ -3,23 +3,20 @@ package org.loomwright.app;
 import org.loomwright.core.amendment.AmendedLoom;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.amendment.Amendments;
-import org.loomwright.core.amendment.Origin;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
+import org.loomwright.core.bundle.PackingWork;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.difference.LoomDifference;
 import org.loomwright.core.finding.Outcome;
-import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.core.loom.LoomDocument;
 import org.springframework.stereotype.Component;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Proves, amends and analyses looms with the program's catalogue and its one bundle packer, which remembers what it has packed.
@@ -83,15 +80,26 @@ public class Analyses {
                                         "a stored loom does not hold any more: " + reasons));
     }
 
-    /** @return the analysis of one loom */
+    /**
+     * @return the analysis of one loom
+     * @throws TooMuchWorkException if its bundles cannot be packed while somebody waits
+     */
     public LoomAnalysis analyse(Loom loom, AnalysisSettings settings) {
+        if (PackingWork.of(loom, settings.effort()).isTooMuch()) {
+            throw new TooMuchWorkException(loom.name());
+        }
         return LoomAnalysis.of(loom, settings, catalogue, packer);
+    }
+
+    /** @return the amended loom alone, or all reasons why not; nothing is packed for it */
+    public Outcome<AmendedLoom> apply(Loom stock, List<Amendment> amendments) {
+        return Amendments.apply(stock, amendments, catalogue);
     }
 
     /** @return the amended loom and its analysis beside the stock loom's, or all reasons why not */
     public Outcome<Amended> amend(
             Loom stock, List<Amendment> amendments, AnalysisSettings settings) {
-        return Amendments.apply(stock, amendments, catalogue)
+        return apply(stock, amendments)
                 .map(
                         amended ->
                                 new Amended(
@@ -105,25 +113,7 @@ public class Analyses {
         return ChangeAnalysis.of(
                 analyse(stock, settings),
                 analyse(amended.loom(), settings),
-                recorded(stock, amended),
+                amended.recordedSegments(stock),
                 catalogue);
-    }
-
-    /** For each segment that is, or was cut from, a stock segment: which one. */
-    private static Map<String, String> recorded(Loom stock, AmendedLoom amended) {
-        Map<String, String> recorded = new LinkedHashMap<>();
-        for (String segment : amended.loom().segments().keySet()) {
-            String whole = amended.piece(segment).recorded().id();
-            if (stock.segments().containsKey(whole) && !wasAdded(amended, whole)) {
-                recorded.put(segment, whole);
-            }
-        }
-        return recorded;
-    }
-
-    private static boolean wasAdded(AmendedLoom amended, String segment) {
-        return amended.origin(ThingKind.SEGMENT, segment)
-                        instanceof Origin.ByAmendment(Origin.Act act, List<String> by)
-                && act == Origin.Act.ADDED;
     }
 }

@@ -6,7 +6,8 @@ public abstract sealed class RefusalException extends RuntimeException
                 IllegalMoveException,
                 KeyReusedException,
                 NotFoundException,
-                StaleVersionException {
+                StaleVersionException,
+                TooMuchWorkException {
 
     /** @param message says what and why, for the log; a page words it anew */
     protected RefusalException(String message) {

@@ -1,6 +1,7 @@
 package org.loomwright.app;
 
 import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.exchange.AmendmentReader;
@@ -11,6 +12,7 @@ import org.loomwright.exchange.SettingsJson;
 import org.loomwright.exchange.StrictJson;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -18,7 +20,6 @@ import tools.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 /** Freezing specifications. A revision holds the loom, the amendments and every figure; its hash names it everywhere. */
@@ -30,6 +31,7 @@ public class Revisions {
     private final Specifications specifications;
     private final LoomContents contents;
     private final Analyses analyses;
+    private final TransactionTemplate transactions;
     private final Clock clock;
 
     Revisions(
@@ -38,12 +40,14 @@ public class Revisions {
             Specifications specifications,
             LoomContents contents,
             Analyses analyses,
+            TransactionTemplate transactions,
             Clock clock) {
         this.store = store;
         this.specificationStore = specificationStore;
         this.specifications = specifications;
         this.contents = contents;
         this.analyses = analyses;
+        this.transactions = transactions;
         this.clock = clock;
     }
 
@@ -57,19 +61,37 @@ public class Revisions {
      * @throws NotFoundException if there is no such specification
      * @throws StaleVersionException if it was changed meanwhile
      */
-    @Transactional
     public StoredRevision freeze(UUID specificationId, long version, String by) {
-        int number = store.nextNumber(specificationId);
-        StoredSpecification specification = specificationStore.get(specificationId);
-        if (specification.version() != version) {
-            throw new StaleVersionException(
-                    "specification", specificationId.toString(), version, specification.version());
-        }
+        StoredSpecification specification = specifications.get(specificationId);
+        checkVersion(specification, version);
         Analyses.Amended amended = specifications.compute(specification);
         CanonicalJson document = CanonicalJson.of(document(specification, amended));
-        Optional<StoredRevision> before = store.find(document.hash());
-        return before.orElseGet(
-                () -> store.freeze(frozen(specification, amended, document, number, by)));
+        // Calculated before anything is locked; what was read must still stand when it is kept.
+        return transactions.execute(
+                status -> {
+                    int number = store.nextNumber(specificationId);
+                    checkVersion(specificationStore.get(specificationId), version);
+                    return store.find(document.hash())
+                            .orElseGet(
+                                    () ->
+                                            store.freeze(
+                                                    frozen(
+                                                            specification,
+                                                            amended,
+                                                            document,
+                                                            number,
+                                                            by)));
+                });
+    }
+
+    private static void checkVersion(StoredSpecification specification, long version) {
+        if (specification.version() != version) {
+            throw new StaleVersionException(
+                    "specification",
+                    specification.id().toString(),
+                    version,
+                    specification.version());
+        }
     }
 
     private static ObjectNode document(
@@ -133,19 +155,22 @@ public class Revisions {
     @Transactional(readOnly = true)
     public Analyses.Amended compute(StoredRevision revision) {
         JsonNode document = readBack(StrictJson.parse(bytes(revision)));
-        List<Amendment> amendments = readBack(AmendmentReader.read(document.get("amendments"), ""));
         Analyses.Amended amended =
-                readBack(
-                        analyses.amend(
-                                analyses.proven(contents.get(revision.stockHash())),
-                                amendments,
-                                readBack(SettingsJson.read(document.get("settings"), ""))));
-        String frozen = CanonicalJson.of(analysis(document)).text();
-        String now = CanonicalJson.of(AnalysisWriter.write(amended.analysis())).text();
-        if (!frozen.equals(now)) {
+                again(revision, document)
+                        .orElseThrow(r -> new FiguresChangedException(revision.hash()));
+        if (!AnalysisWriter.haveSameFigures(
+                analysis(document), AnalysisWriter.write(amended.analysis()))) {
             throw new FiguresChangedException(revision.hash());
         }
         return amended;
+    }
+
+    /** Rejected when a table has lost a row that the revision needs. */
+    private Outcome<Analyses.Amended> again(StoredRevision revision, JsonNode document) {
+        List<Amendment> amendments = readBack(AmendmentReader.read(document.get("amendments"), ""));
+        AnalysisSettings settings = readBack(SettingsJson.read(document.get("settings"), ""));
+        return analyses.prove(contents.get(revision.stockHash()))
+                .then(stock -> analyses.amend(stock, amendments, settings));
     }
 
     /**

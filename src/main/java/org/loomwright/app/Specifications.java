@@ -155,7 +155,7 @@ public class Specifications {
 
     private Outcome<SpecificationDraft> draft(LoomContent stock, Wishes wishes) {
         return analyses.prove(stock.document())
-                .then(loom -> analyses.amend(loom, wishes.amendments(), wishes.settings()))
+                .then(loom -> analyses.apply(loom, wishes.amendments()))
                 .map(
                         amended ->
                                 new SpecificationDraft(

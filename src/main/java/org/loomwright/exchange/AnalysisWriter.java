@@ -9,6 +9,7 @@ import org.loomwright.core.bundle.WireCounts;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.routing.CutLength;
 
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -41,6 +42,7 @@ public final class AnalysisWriter {
     public static ObjectNode write(ChangeAnalysis analysis) {
         ObjectNode json = JsonParts.object();
         json.set("segments", JsonParts.array(analysis.segments(), AnalysisWriter::change));
+        json.set("gone", JsonParts.array(analysis.gone(), AnalysisWriter::segment));
         json.set("cutLengths", cutLengths(analysis.after().cutLengths().values()));
         json.set("findings", findings(analysis.findings()));
         return json;
@@ -62,6 +64,27 @@ public final class AnalysisWriter {
                     json.put("text", finding.text());
                     return json;
                 });
+    }
+
+    /**
+     * Whether two analyses, as written here, agree in every count, length and diameter. Findings and explanations are words about
+     * the figures and may be worded better one day.
+     *
+     * @param one an analysis of a change
+     * @param other another one
+     * @return whether their figures are the same
+     */
+    public static boolean haveSameFigures(JsonNode one, JsonNode other) {
+        return figures(one).equals(figures(other));
+    }
+
+    private static String figures(JsonNode analysis) {
+        JsonNode copy = analysis.deepCopy();
+        if (copy instanceof ObjectNode object) {
+            object.remove("findings");
+        }
+        copy.findParents("howFound").forEach(parent -> ((ObjectNode) parent).remove("howFound"));
+        return CanonicalJson.of(copy).text();
     }
 
     private static ObjectNode segment(SegmentBundle bundle) {

@@ -38,6 +38,9 @@ public final class JsonThing {
     private final List<Finding> faults;
     private final Set<String> asked = new HashSet<>();
 
+    /** Fields whose absence, or null, is told by whoever reads them. */
+    private final Set<String> required = new HashSet<>();
+
     /**
      * Reads one whole document.
      *
@@ -95,6 +98,7 @@ public final class JsonThing {
 
     /** @return a part of this object as it stands, for another reader; missing where it is missing */
     public JsonNode part(String field) {
+        required.add(field);
         return get(field);
     }
 
@@ -143,7 +147,9 @@ public final class JsonThing {
             return;
         }
         for (String field : node.propertyNames()) {
-            if (!asked.contains(field)) {
+            if (node.get(field).isNull() && !required.contains(field)) {
+                fault("json.wrong-type", escape(field), "must not be null; leave it out");
+            } else if (!asked.contains(field)) {
                 fault("json.unknown-field", escape(field), "is not a field of this object");
             }
         }
@@ -167,6 +173,7 @@ public final class JsonThing {
 
     private JsonNode require(String field) {
         JsonNode value = get(field);
+        required.add(field);
         if ((value.isMissingNode() || value.isNull()) && node.isObject()) {
             fault("json.missing-field", field, "is missing");
         }

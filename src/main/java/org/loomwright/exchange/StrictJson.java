@@ -69,6 +69,9 @@ public final class StrictJson {
                             .formatted(
                                     place(e.getLocation()),
                                     INTERNALS.matcher(e.getOriginalMessage()).replaceAll("")));
+        } catch (NumberFormatException e) {
+            // Jackson lets this one through where an exponent does not fit an int.
+            return malformed("The body has a number that is beyond all measure.");
         }
     }
 
@@ -84,7 +87,7 @@ public final class StrictJson {
         return Outcome.rejected(
                 List.of(
                         Finding.fault(
-                                "json.malformed", new Subject(ThingKind.LOOM, "", ""), text)));
+                                "json.malformed", new Subject(ThingKind.REQUEST, "", ""), text)));
     }
 
     private static String place(@Nullable TokenStreamLocation location) {

@@ -6,6 +6,8 @@ import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.quantity.Length;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -76,5 +78,17 @@ public record AmendedLoom(
             throw new IllegalArgumentException(loom + " has no segment " + segment);
         }
         return new Piece(whole, Length.ZERO);
+    }
+
+    /** @return for each segment of this loom that is, or was cut from, a segment of the stock loom: the id of that one */
+    public Map<String, String> recordedSegments(Loom stock) {
+        Map<String, String> recorded = new LinkedHashMap<>();
+        for (String segment : loom.segments().keySet()) {
+            String whole = piece(segment).recorded().id();
+            if (stock.segments().containsKey(whole)) {
+                recorded.put(segment, whole);
+            }
+        }
+        return Collections.unmodifiableMap(recorded);
     }
 }

@@ -208,6 +208,8 @@ public final class Amendments {
                     POINT,
                     CHECK,
                     AMENDMENT,
+                    REQUEST,
+                    SPECIFICATION,
                     SETTINGS,
                     WORK_ORDER ->
                     "";

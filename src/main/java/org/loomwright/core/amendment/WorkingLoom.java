@@ -60,7 +60,15 @@ final class WorkingLoom {
             case OPENING -> wholeOfOpening.containsKey(id);
             case DEVICE -> devices.containsKey(id);
             case WIRE -> wires.containsKey(id);
-            case LOOM, VEHICLE, POINT, CHECK, AMENDMENT, SETTINGS, WORK_ORDER ->
+            case LOOM,
+                    VEHICLE,
+                    POINT,
+                    CHECK,
+                    AMENDMENT,
+                    REQUEST,
+                    SPECIFICATION,
+                    SETTINGS,
+                    WORK_ORDER ->
                     throw new IllegalArgumentException("amendments make no " + thing.words());
         };
     }

@@ -1,6 +1,5 @@
 package org.loomwright.core.analysis;
 
-import org.jspecify.annotations.Nullable;
 import org.loomwright.core.bundle.OpeningChecks;
 import org.loomwright.core.bundle.SegmentBundle;
 import org.loomwright.core.catalogue.Catalogue;
@@ -19,16 +18,19 @@ import java.util.Map;
  * @param before analysis of the stock loom
  * @param after analysis of the amended loom
  * @param segments what changes in each segment of the amended loom, in walking order
+ * @param gone the bundles of stock segments that the amended loom does not have any more, in walking order
  * @param findings about the amended loom, the worst first; an opening that passed before and does not any more is a fault
  */
 public record ChangeAnalysis(
         LoomAnalysis before,
         LoomAnalysis after,
         List<SegmentChange> segments,
+        List<SegmentBundle> gone,
         List<Finding> findings) {
 
     public ChangeAnalysis {
         segments = List.copyOf(segments);
+        gone = List.copyOf(gone);
         findings = List.copyOf(findings);
     }
 
@@ -56,7 +58,11 @@ public record ChangeAnalysis(
         OpeningChecks openings = new OpeningChecks(catalogue);
         changes.forEach(change -> addOpenings(change, openings, findings));
         findings.sort(Finding.WORST_FIRST);
-        return new ChangeAnalysis(before, after, changes, findings);
+        List<SegmentBundle> gone =
+                before.bundles().bySegment().values().stream()
+                        .filter(bundle -> !recorded.containsValue(bundle.segment().id()))
+                        .toList();
+        return new ChangeAnalysis(before, after, changes, gone, findings);
     }
 
     private static void addOpenings(
@@ -70,26 +76,46 @@ public record ChangeAnalysis(
 
     private static Finding tooSmall(SegmentChange change, Opening opening, OpeningChecks checks) {
         SegmentBundle before = change.before();
-        boolean passedBefore = before != null && OpeningChecks.passes(opening, before);
-        String text =
-                "Segment %s %s %s %s (%s): covered %s%s, clear %s. %s"
-                        .formatted(
-                                change.segment(),
-                                passedBefore ? "no longer passes" : "does not pass",
-                                opening.kind().words(),
-                                opening.id(),
-                                opening.name(),
-                                change.after().covered(),
-                                beforeWords(before),
-                                opening.clearDiameter(),
-                                checks.whatWouldFit(opening, change.after().covered()));
+        if (before == null || !hasOpening(before, opening)) {
+            return Finding.fault(
+                    "opening.new-too-small",
+                    Subject.of(ThingKind.OPENING, opening.id()),
+                    words(change, opening, "does not pass the new", "", checks));
+        }
+        String covered = ", before the additions " + before.covered();
         Subject subject = Subject.of(ThingKind.OPENING, opening.id());
-        return passedBefore
-                ? Finding.fault("opening.no-longer-passes", subject, text)
-                : Finding.warning("opening.too-small", subject, text);
+        return OpeningChecks.passes(opening, before)
+                ? Finding.fault(
+                        "opening.no-longer-passes",
+                        subject,
+                        words(change, opening, "no longer passes", covered, checks))
+                : Finding.warning(
+                        "opening.too-small",
+                        subject,
+                        words(change, opening, "does not pass", covered, checks));
     }
 
-    private static String beforeWords(@Nullable SegmentBundle before) {
-        return before == null ? "" : ", before the additions " + before.covered();
+    private static boolean hasOpening(SegmentBundle before, Opening opening) {
+        return before.segment().openings().stream()
+                .anyMatch(recorded -> recorded.id().equals(opening.id()));
+    }
+
+    private static String words(
+            SegmentChange change,
+            Opening opening,
+            String verb,
+            String before,
+            OpeningChecks checks) {
+        return "Segment %s %s %s %s (%s): covered %s%s, clear %s. %s"
+                .formatted(
+                        change.segment(),
+                        verb,
+                        opening.kind().words(),
+                        opening.id(),
+                        opening.name(),
+                        change.after().covered(),
+                        before,
+                        opening.clearDiameter(),
+                        checks.whatWouldFit(opening, change.after().covered()));
     }
 }

@@ -53,6 +53,7 @@ public record LoomAnalysis(
         lengths.all().forEach(cut -> byWire.put(cut.wire(), cut));
         List<Finding> findings = new ArrayList<>(new ClosingChecks(loom, routes).findings());
         findings.addAll(new OpeningChecks(catalogue).findings(bundles));
+        findings.addAll(WireConditions.findings(loom));
         findings.sort(Finding.WORST_FIRST);
         return new LoomAnalysis(
                 loom, routes, bundles, Collections.unmodifiableMap(byWire), List.copyOf(findings));

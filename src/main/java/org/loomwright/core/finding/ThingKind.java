@@ -24,6 +24,10 @@ public enum ThingKind {
     CHECK,
     /** One change to the stock loom. */
     AMENDMENT,
+    /** A request as it was sent. */
+    REQUEST,
+    /** A stock loom with its amendments. */
+    SPECIFICATION,
     /** The settings of a calculation. */
     SETTINGS,
     /** A work order. */

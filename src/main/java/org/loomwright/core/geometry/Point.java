@@ -26,6 +26,6 @@ public record Point(double xMm, double yMm) {
      * @return the straight distance in millimetres, without overflow on the way
      */
     public double distanceToMm(Point other) {
-        return Math.hypot(xMm - other.xMm, yMm - other.yMm);
+        return StrictMath.hypot(xMm - other.xMm, yMm - other.yMm);
     }
 }

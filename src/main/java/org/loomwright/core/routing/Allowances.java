@@ -13,7 +13,7 @@ import org.loomwright.core.quantity.Ratio;
 public record Allowances(TakeUp takeUp, int reTerminations, Length step) {
 
     /**
-     * Take-up 1.5 % (common practice, no source), slack for two re-terminations at each end (FAA AC 43.13-1B, wire slack), cut to
+     * Take-up 1.5 % (common practice, no source), slack for two re-terminations at each end (FAA AC 43.13-1B, chapter 11, slack; key A7), cut to
      * the next 10 mm (own choice).
      */
     public static final Allowances USUAL =

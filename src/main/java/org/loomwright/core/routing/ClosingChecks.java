@@ -17,15 +17,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Whether what was measured agrees with itself: repeat readings of one segment with the length that is used, and end-to-end
  * measurements with the sum of the segments between. Where an end-to-end measurement does not close, the likeliest slip is named.
  *
  * <p>A measurement closes when it differs by no more than the larger of 10 mm and 1 % (common practice, no source). Readings agree
- * when none is farther than that from the length in use. The outlier is the segment whose correction by one amount would close
- * most of the measurements that do not close without opening one that does; all such segments are named when several would do
- * equally well, because then the measurements cannot tell them apart.
+ * when none is farther than that from the length in use. The outlier is a segment whose correction by one amount closes the
+ * measurement and opens none that closes; of several, those that leave the fewest open. All such segments are named when several
+ * would do equally well, because then the measurements cannot tell them apart; where there is none, more than one length is wrong.
  */
 public final class ClosingChecks {
 
@@ -125,27 +126,48 @@ public final class ClosingChecks {
 
     private String outlierWords(Closure closure) {
         List<String> outliers = outliers(closure);
-        return outliers.size() == 1
-                ? "Segment %s is the likeliest slip; measure it again."
-                        .formatted(outliers.getFirst())
-                : "The measurements cannot tell which of segments %s is wrong; measure them again."
-                        .formatted(String.join(", ", outliers));
+        return switch (outliers.size()) {
+            case 0 ->
+                    "No single segment explains it: more than one length is wrong. Measure each of"
+                            + " them again.";
+            case 1 ->
+                    "Segment %s is the likeliest slip; measure it again."
+                            .formatted(outliers.getFirst());
+            default ->
+                    "The measurements cannot tell which of segments %s is wrong; measure them again."
+                            .formatted(String.join(", ", outliers));
+        };
     }
 
-    /** The segments of the open closure whose correction leaves the fewest measurements open. */
+    /**
+     * The segments whose correction closes this measurement, opens none that closes, and leaves the fewest open; the middle error of
+     * the open measurements through a segment is tried first, then this measurement's own.
+     */
     private List<String> outliers(Closure open) {
         Map<Long, List<String>> byOpenLeft = new TreeMap<>();
         for (String segment : open.segments().stream().sorted().toList()) {
-            Length correction = correction(segment);
-            byOpenLeft
-                    .computeIfAbsent(openAfter(segment, correction), left -> new ArrayList<>())
-                    .add(segment);
+            Stream.of(middleError(segment), open.error())
+                    .filter(correction -> explains(open, segment, correction))
+                    .mapToLong(correction -> openAfter(segment, correction))
+                    .min()
+                    .ifPresent(
+                            left ->
+                                    byOpenLeft
+                                            .computeIfAbsent(left, l -> new ArrayList<>())
+                                            .add(segment));
         }
-        return byOpenLeft.values().iterator().next();
+        return byOpenLeft.isEmpty() ? List.of() : byOpenLeft.values().iterator().next();
     }
 
-    /** The middle error of the open measurements that the segment is part of. */
-    private Length correction(String segment) {
+    private boolean explains(Closure open, String segment, Length correction) {
+        return open.closesAfter(correction)
+                && closures.stream()
+                        .filter(Closure::closes)
+                        .filter(closure -> closure.segments().contains(segment))
+                        .allMatch(closure -> closure.closesAfter(correction));
+    }
+
+    private Length middleError(String segment) {
         List<Length> errors =
                 closures.stream()
                         .filter(closure -> closure.segments().contains(segment))

@@ -23,6 +23,7 @@ public sealed interface TakeUp {
      * Computed: a helix along the covered run, and the longer way round the outside of each bend.
      *
      * @param layMultiple length of one turn over the diameter of the helix, more than 0; 8 to 16 is stranding practice
+     *     (common practice, no source)
      */
     record FromLay(Ratio layMultiple) implements TakeUp {
 

@@ -59,6 +59,24 @@ final class BranchSection {
                                 Column.figures("Covered\nmm", 40)));
         sheet.change().segments().forEach(change -> row(table, change));
         flow.table(table);
+        gone(flow);
+    }
+
+    private void gone(Flow flow) {
+        if (sheet.change().gone().isEmpty()) {
+            return;
+        }
+        flow.heading("Segments that are taken away");
+        for (SegmentBundle bundle : sheet.change().gone()) {
+            flow.bullet(
+                    "%s, %s: %s long, %s, covered %s mm"
+                            .formatted(
+                                    bundle.segment().id(),
+                                    Places.run(sheet.change().before().loom(), bundle.segment()),
+                                    bundle.segment().length(),
+                                    Figures.count(bundle.counts().total(), "wire", "wires"),
+                                    Figures.tenthsMm(bundle.covered())));
+        }
     }
 
     private void row(Table table, SegmentChange change) {

@@ -20,7 +20,10 @@ import java.util.List;
 
 class SegmentBundlesTest {
 
-    /** Two wires of 14/0.30 (2.7 mm) through S1; none beyond on S2. Cotton braid adds 0.7 mm all round. */
+    /** Outside diameter of the wires of the sketch, whatever the table says. */
+    private static final Length WIRE = TestCatalogue.get().getSize("14/0.30").outsideDiameter();
+
+    /** Two wires of 14/0.30 through S1; none beyond on S2. */
     private static LoomSketch pair() {
         return new LoomSketch("N1")
                 .segment("S1", "N1", "N2", 600)
@@ -47,7 +50,7 @@ class SegmentBundlesTest {
 
         assertThat(bundle.counts().byColour()).containsOnlyKeys("B", "GN");
         assertThat(bundle.counts().bySize()).containsEntry("14/0.30", 2);
-        assertThat(bundle.tight()).isEqualTo(Length.ofMicrometres(5_400));
+        assertThat(bundle.tight()).isEqualTo(WIRE.times(2));
         assertThat(bundle.laid()).isEqualTo(bundle.tight());
         assertThat(bundle.covered())
                 .isEqualTo(bundle.laid().plus(bundle.covering().wall().times(2)));
@@ -122,6 +125,9 @@ class SegmentBundlesTest {
         assertThat(view.wires())
                 .extracting(BundleView.PlacedWire::circle)
                 .doesNotHaveDuplicates()
-                .allSatisfy(circle -> assertThat(circle.radiusMm()).isEqualTo(1.35));
+                .allSatisfy(
+                        circle ->
+                                assertThat(circle.radiusMm())
+                                        .isEqualTo(WIRE.toDoubleMillimetres() / 2));
     }
 }

@@ -72,4 +72,34 @@ class ClosingChecksTest {
                             assertThat(finding.text()).contains("1060 mm", "60 mm apart");
                         });
     }
+
+    /** Two measurements say that S2 is 200 mm off; that alone does not explain a third one that is 50 mm off. */
+    @Test
+    void aSegmentIsNotBlamedForAnErrorThatItDoesNotExplain() {
+        LoomSketch sketch =
+                line().segment("S4", "N3", "N5", 500)
+                        .check("C1", "N1", "N3", 1650)
+                        .check("C2", "N2", "N4", 1600)
+                        .check("C3", "N2", "N5", 1700);
+        assertThat(findings(sketch))
+                .filteredOn(finding -> finding.subject().id().equals("C1"))
+                .singleElement()
+                .satisfies(
+                        finding ->
+                                assertThat(finding.text())
+                                        .contains("cannot tell which of segments S1, S2"));
+    }
+
+    @Test
+    void wrongLengthsThatNoOneSegmentExplainsAreCalledSo() {
+        LoomSketch sketch =
+                line().check("C1", "N1", "N3", 1700)
+                        .check("C2", "N1", "N2", 600)
+                        .check("C3", "N2", "N3", 1000);
+        assertThat(findings(sketch))
+                .singleElement()
+                .satisfies(
+                        finding ->
+                                assertThat(finding.text()).contains("No single segment explains"));
+    }
 }

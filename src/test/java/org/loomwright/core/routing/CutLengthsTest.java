@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.loomwright.core.catalogue.TerminalType;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.quantity.Length;
@@ -15,7 +16,9 @@ import java.util.Map;
 
 class CutLengthsTest {
 
-    /** 1600 mm along the loom, bullets (5 mm to make, 12 mm to renew) at both ends, tails as the sketch gives them. */
+    private static final TerminalType BULLET = TestCatalogue.get().getTerminal("bullet-4.7");
+
+    /** 1600 mm along the loom, bullets at both ends, tails as the sketch gives them. */
     private final LoomSketch sketch =
             new LoomSketch("N1")
                     .segment("S1", "N1", "N2", 600)
@@ -43,9 +46,9 @@ class CutLengthsTest {
         assertThat(cut.alongLoom()).isEqualTo(Length.ofMillimetres(1600));
         assertThat(cut.tailA().plus(cut.tailB())).isEqualTo(tails(loom));
         assertThat(cut.takeUp().micrometres()).isEqualTo(cut.measured().micrometres() * 15 / 1000);
-        assertThat(cut.terminationA()).isEqualTo(Length.ofMillimetres(5));
-        assertThat(cut.terminationB()).isEqualTo(Length.ofMillimetres(5));
-        assertThat(cut.reserve()).isEqualTo(Length.ofMillimetres(48));
+        assertThat(cut.terminationA()).isEqualTo(BULLET.allowance());
+        assertThat(cut.terminationB()).isEqualTo(BULLET.allowance());
+        assertThat(cut.reserve()).isEqualTo(BULLET.renewal().times(4));
         assertThat(cut.cut().micrometres() % 10_000).isZero();
         assertThat(cut.rounding().micrometres()).isBetween(0L, 9_999L);
         assertThat(cut.cut())

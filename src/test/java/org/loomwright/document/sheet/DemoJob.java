@@ -15,9 +15,7 @@ import tools.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** The demonstration: the main loom of the Averley Twelve with its owner's additions. */
 final class DemoJob {
@@ -37,14 +35,7 @@ final class DemoJob {
         AmendedLoom amended =
                 Amendments.apply(stock, amendments, TestCatalogue.get())
                         .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
-        Map<String, String> recorded = new HashMap<>();
-        for (String id : amended.loom().segments().keySet()) {
-            String from = amended.piece(id).recorded().id();
-            if (stock.segments().containsKey(from)) {
-                recorded.put(id, from);
-            }
-        }
-        return TestJobs.job(stock, amended.loom(), recorded, amendments);
+        return TestJobs.job(stock, amended.loom(), amended.recordedSegments(stock), amendments);
     }
 
     /** The same with its drawings. */
