@@ -83,7 +83,7 @@ final class Whole {
         cuts.remove(cut.at());
     }
 
-    /** The last opening by position, if there is any beyond that length. */
+    /** The openings beyond that length, in their order. */
     List<Opening> openingsBeyond(Length limit) {
         return openings.values().stream()
                 .map(Tracked::now)

@@ -174,11 +174,6 @@ public final class Loom {
         return get(points, ThingKind.POINT, end.place());
     }
 
-    /** @return the point, if the loom has that device with that point */
-    public Optional<Point> findPoint(String device, String point) {
-        return Optional.ofNullable(points.get(device + "/" + point));
-    }
-
     @Override
     public boolean equals(Object other) {
         return other instanceof Loom that && document.equals(that.document);

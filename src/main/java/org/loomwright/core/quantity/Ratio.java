@@ -31,13 +31,15 @@ public record Ratio(long millionths) implements Comparable<Ratio> {
 
     /**
      * @param fraction a finite fraction out of a calculation in {@code double}
-     * @return the nearest millionth, halves away from zero
+     * @param rounding how to reach whole millionths
+     * @return the rounded ratio
+     * @throws NumberFormatException if not finite
      */
-    public static Ratio rounded(double fraction) {
+    public static Ratio rounded(double fraction, RoundingMode rounding) {
         return new Ratio(
                 BigDecimal.valueOf(fraction)
                         .movePointRight(DECIMALS)
-                        .setScale(0, RoundingMode.HALF_UP)
+                        .setScale(0, rounding)
                         .longValueExact());
     }
 

@@ -2,6 +2,8 @@ package org.loomwright.core.routing;
 
 import org.loomwright.core.quantity.Ratio;
 
+import java.math.RoundingMode;
+
 /** Why a wire in a loom is longer than the loom's centre line. */
 public sealed interface TakeUp {
 
@@ -40,11 +42,11 @@ public sealed interface TakeUp {
          * <p>Source: own derivation. One turn unrolled is a right triangle with the lay and the circumference, so the ratio is
          * sqrt(1 + (pi / multiple)^2) - 1.
          *
-         * @return the extra length as a fraction of the axis
+         * @return the extra length as a fraction of the axis, rounded up to a millionth
          */
         public Ratio helix() {
             double slope = Math.PI / layMultiple.toDouble();
-            return Ratio.rounded(Math.sqrt(1 + slope * slope) - 1);
+            return Ratio.rounded(Math.sqrt(1 + slope * slope) - 1, RoundingMode.CEILING);
         }
     }
 }

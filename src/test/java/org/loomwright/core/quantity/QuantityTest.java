@@ -166,11 +166,11 @@ class QuantityTest {
 
     @Test
     void aRatioOutOfACalculationIsRoundedToTheNearestMillionth() {
-        assertThat(Ratio.rounded(0.0000005)).isEqualTo(new Ratio(1));
-        assertThat(Ratio.rounded(-0.0000005)).isEqualTo(new Ratio(-1));
-        assertThat(Ratio.rounded(0.00000049)).isEqualTo(Ratio.ZERO);
-        assertThat(Ratio.rounded(1.0 / 3)).isEqualTo(new Ratio(333_333));
-        assertThatThrownBy(() -> Ratio.rounded(Double.NaN))
+        assertThat(Ratio.rounded(0.0000005, RoundingMode.HALF_UP)).isEqualTo(new Ratio(1));
+        assertThat(Ratio.rounded(-0.0000005, RoundingMode.HALF_UP)).isEqualTo(new Ratio(-1));
+        assertThat(Ratio.rounded(0.00000049, RoundingMode.HALF_UP)).isEqualTo(Ratio.ZERO);
+        assertThat(Ratio.rounded(1.0 / 3, RoundingMode.HALF_UP)).isEqualTo(new Ratio(333_333));
+        assertThatThrownBy(() -> Ratio.rounded(Double.NaN, RoundingMode.HALF_UP))
                 .isInstanceOf(NumberFormatException.class);
         assertThatThrownBy(() -> Ratio.of(new BigDecimal("0.0000001")))
                 .isInstanceOf(ArithmeticException.class);
