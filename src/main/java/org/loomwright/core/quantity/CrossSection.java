@@ -37,6 +37,11 @@ public record CrossSection(long squareMicrometres) implements Comparable<CrossSe
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
+    /** @return square millimetres as a {@code double} for calculation */
+    public double toDoubleSquareMillimetres() {
+        return squareMicrometres / 1e6;
+    }
+
     @Override
     public int compareTo(CrossSection other) {
         return Long.compare(squareMicrometres, other.squareMicrometres);

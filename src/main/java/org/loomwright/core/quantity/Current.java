@@ -1,6 +1,7 @@
 package org.loomwright.core.quantity;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * An electric current in whole milliamperes.
@@ -11,6 +12,9 @@ import java.math.BigDecimal;
  * @param milliamperes the value in milliamperes
  */
 public record Current(long milliamperes) implements Comparable<Current> {
+
+    /** Nothing. */
+    public static final Current ZERO = new Current(0);
 
     private static final int DECIMALS = 3;
 
@@ -31,10 +35,36 @@ public record Current(long milliamperes) implements Comparable<Current> {
         return new Current(amperes.movePointRight(DECIMALS).longValueExact());
     }
 
+    /**
+     * @param amperes finite amperes out of a calculation in {@code double}
+     * @return the nearest thousandth, halves away from zero
+     * @throws NumberFormatException if not finite
+     */
+    public static Current roundedFromAmperes(double amperes) {
+        return new Current(
+                BigDecimal.valueOf(amperes)
+                        .movePointRight(DECIMALS)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .longValueExact());
+    }
+
     /** @return amperes, exact, without trailing zeros and never in exponent form */
     public BigDecimal toAmperes() {
         BigDecimal stripped = BigDecimal.valueOf(milliamperes, DECIMALS).stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    /** @return amperes as a {@code double} for calculation */
+    public double toDoubleAmperes() {
+        return milliamperes / 1e3;
+    }
+
+    /**
+     * @param other the other current
+     * @return the exact sum
+     */
+    public Current plus(Current other) {
+        return new Current(Math.addExact(milliamperes, other.milliamperes));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.loomwright.core.quantity;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * An electric potential difference in whole millivolts.
@@ -11,6 +12,9 @@ import java.math.BigDecimal;
  * @param millivolts the value in millivolts
  */
 public record Voltage(long millivolts) implements Comparable<Voltage> {
+
+    /** Nothing. */
+    public static final Voltage ZERO = new Voltage(0);
 
     private static final int DECIMALS = 3;
 
@@ -31,10 +35,36 @@ public record Voltage(long millivolts) implements Comparable<Voltage> {
         return new Voltage(volts.movePointRight(DECIMALS).longValueExact());
     }
 
+    /**
+     * @param volts finite volts out of a calculation in {@code double}
+     * @return the nearest thousandth, halves away from zero
+     * @throws NumberFormatException if not finite
+     */
+    public static Voltage roundedFromVolts(double volts) {
+        return new Voltage(
+                BigDecimal.valueOf(volts)
+                        .movePointRight(DECIMALS)
+                        .setScale(0, RoundingMode.HALF_UP)
+                        .longValueExact());
+    }
+
     /** @return volts, exact, without trailing zeros and never in exponent form */
     public BigDecimal toVolts() {
         BigDecimal stripped = BigDecimal.valueOf(millivolts, DECIMALS).stripTrailingZeros();
         return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+    }
+
+    /** @return volts as a {@code double} for calculation */
+    public double toDoubleVolts() {
+        return millivolts / 1e3;
+    }
+
+    /**
+     * @param other the other voltage
+     * @return the exact sum
+     */
+    public Voltage plus(Voltage other) {
+        return new Voltage(Math.addExact(millivolts, other.millivolts));
     }
 
     @Override

@@ -210,4 +210,67 @@ class QuantityTest {
                                 .min(Comparator.naturalOrder()))
                 .hasValue(CrossSection.ofSquareMicrometres(1));
     }
+
+    @Test
+    void resistanceTemperatureAndPowerAreExactAndWrittenWithTheirUnit() {
+        assertThat(Resistance.ofOhms(new BigDecimal("0.01890"))).hasToString("0.0189 Ω");
+        assertThat(Resistance.ofNanoohms(-1)).hasToString("-0.000000001 Ω");
+        assertThat(LinearResistance.ofMilliohmsPerMetre(new BigDecimal("18.90")))
+                .hasToString("18.9 mΩ/m")
+                .isEqualTo(new LinearResistance(18_900_000));
+        assertThat(Temperature.ofCelsius(new BigDecimal("-5.50"))).hasToString("-5.5 °C");
+        assertThat(Temperature.ofCelsius(100)).hasToString("100 °C");
+        assertThat(Power.ofWatts(new BigDecimal("2.20"))).hasToString("2.2 W");
+        assertThatThrownBy(() -> Resistance.ofOhms(new BigDecimal("0.0000000001")))
+                .isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> LinearResistance.ofMilliohmsPerMetre(new BigDecimal("1E-7")))
+                .isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> Power.ofWatts(new BigDecimal("0.0001")))
+                .isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> Resistance.ofNanoohms(Long.MAX_VALUE).plus(new Resistance(1)))
+                .isInstanceOf(ArithmeticException.class);
+    }
+
+    @Test
+    void nothingIsColderThanAbsoluteZero() {
+        assertThat(new Temperature(-273_150)).hasToString("-273.15 °C");
+        assertThatThrownBy(() -> new Temperature(-273_151))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("-273.151");
+    }
+
+    @Test
+    void ohmsLawTiesTheElectricalQuantitiesTogether() {
+        Voltage twelve = Voltage.ofMillivolts(12_000);
+
+        assertThat(Resistance.of(twelve, Current.ofMilliamperes(3_500)))
+                .isEqualTo(Resistance.ofNanoohms(3_428_571_429L));
+        assertThat(Power.of(twelve, Current.ofMilliamperes(3_500))).hasToString("42 W");
+        assertThat(Power.ofWatts(new BigDecimal("55")).at(twelve)).hasToString("4.583 A");
+        assertThat(new LinearResistance(18_900_000).times(Length.ofMillimetres(2_500)))
+                .hasToString("0.04725 Ω");
+        assertThatThrownBy(() -> Resistance.of(twelve, Current.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Power.ofWatts(BigDecimal.ONE).at(Voltage.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void electricalResultsAreRoundedOnceHalvesAwayFromZero() {
+        assertThat(Voltage.roundedFromVolts(0.0005)).isEqualTo(Voltage.ofMillivolts(1));
+        assertThat(Voltage.roundedFromVolts(-0.0005)).isEqualTo(Voltage.ofMillivolts(-1));
+        assertThat(Current.roundedFromAmperes(0.00049)).isEqualTo(Current.ZERO);
+        assertThat(Resistance.roundedFromOhms(1.0 / 3)).isEqualTo(new Resistance(333_333_333));
+        assertThat(LinearResistance.roundedFromMilliohmsPerMetre(2.0 / 3))
+                .isEqualTo(new LinearResistance(666_667));
+        assertThatThrownBy(() -> Voltage.roundedFromVolts(Double.NaN))
+                .isInstanceOf(NumberFormatException.class);
+        assertThatThrownBy(() -> Current.roundedFromAmperes(Double.POSITIVE_INFINITY))
+                .isInstanceOf(NumberFormatException.class);
+        assertThatThrownBy(
+                        () ->
+                                Current.ofMilliamperes(Long.MAX_VALUE)
+                                        .plus(Current.ofMilliamperes(1)))
+                .isInstanceOf(ArithmeticException.class);
+    }
 }
