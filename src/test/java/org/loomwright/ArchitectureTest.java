@@ -57,6 +57,7 @@ class ArchitectureTest {
         CORE_NEIGHBOURS.put("difference", List.of("loom", "catalogue"));
         CORE_NEIGHBOURS.put("routing", List.of("loom", "catalogue"));
         CORE_NEIGHBOURS.put("bundle", List.of("geometry", "loom", "catalogue", "routing"));
+        CORE_NEIGHBOURS.put("electrical", List.of("loom", "catalogue", "routing"));
         CORE_NEIGHBOURS.put("layout", List.of("geometry", "loom", "bundle"));
         CORE_NEIGHBOURS.put(
                 "analysis",

@@ -3,7 +3,9 @@ package org.loomwright.config;
 import org.loomwright.app.IdSource;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.exchange.CatalogueFiles;
+import org.loomwright.exchange.ElectricalFiles;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -30,6 +32,11 @@ class CoreConfiguration {
     @Bean
     Catalogue catalogue() {
         return CatalogueFiles.load();
+    }
+
+    @Bean
+    ElectricalTables electricalTables(Catalogue catalogue) {
+        return ElectricalFiles.load(catalogue);
     }
 
     @Bean

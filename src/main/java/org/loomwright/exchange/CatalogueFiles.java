@@ -54,13 +54,18 @@ public final class CatalogueFiles {
                 rows("opening-sizes.csv", CatalogueFiles::openingSize));
     }
 
-    private static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
+    static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
         InputStream stream = CatalogueFiles.class.getResourceAsStream(FOLDER + file);
         if (stream == null) {
             throw new IllegalStateException("the table " + FOLDER + file + " is missing");
         }
-        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8);
-                CSVParser parser = FORMAT.parse(reader)) {
+        return rows(file, new InputStreamReader(stream, StandardCharsets.UTF_8), row);
+    }
+
+    /** Reads one table and closes the reader. */
+    static <T> List<T> rows(String file, Reader source, Function<CSVRecord, T> row) {
+        try (source;
+                CSVParser parser = FORMAT.parse(source)) {
             return parser.stream().map(record -> read(file, record, row)).toList();
         } catch (IOException e) {
             throw new UncheckedIOException("the table " + FOLDER + file + " cannot be read", e);
@@ -127,7 +132,7 @@ public final class CatalogueFiles {
         return Length.ofMillimetres(new BigDecimal(row.get(column)));
     }
 
-    private static Provenance provenance(CSVRecord row, String status, String source) {
+    static Provenance provenance(CSVRecord row, String status, String source) {
         return new Provenance(Provenance.Status.valueOf(row.get(status)), row.get(source));
     }
 }

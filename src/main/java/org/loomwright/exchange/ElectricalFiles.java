@@ -1,0 +1,87 @@
+package org.loomwright.exchange;
+
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import org.loomwright.core.catalogue.BundleFactor;
+import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.ConductorMetal;
+import org.loomwright.core.catalogue.ConductorResistance;
+import org.loomwright.core.catalogue.ElectricalTables;
+import org.loomwright.core.catalogue.FuseRating;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.LinearResistance;
+import org.loomwright.core.quantity.Ratio;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads the tables about current from the CSV files under {@code shared/catalogue} on the class path. */
+public final class ElectricalFiles {
+
+    private static final String METALS = "conductor-metals.csv";
+
+    private ElectricalFiles() {}
+
+    /**
+     * @param catalogue the conductor sizes that the resistances belong to
+     * @return the tables
+     * @throws IllegalStateException if a file is missing or a row is wrong, naming file and row
+     * @throws IllegalArgumentException if two tables contradict each other
+     */
+    public static ElectricalTables load(Catalogue catalogue) {
+        List<ConductorMetal> metals = CatalogueFiles.rows(METALS, ElectricalFiles::metal);
+        if (metals.size() != 1) {
+            throw new IllegalStateException(
+                    METALS + " must have one row, but has " + metals.size());
+        }
+        return new ElectricalTables(
+                catalogue,
+                CatalogueFiles.rows("conductor-resistances.csv", ElectricalFiles::resistance),
+                metals.getFirst(),
+                CatalogueFiles.rows("fuses.csv", ElectricalFiles::fuse),
+                CatalogueFiles.rows("bundle-factors.csv", ElectricalFiles::bundleFactor));
+    }
+
+    static ConductorResistance resistance(CSVRecord row) {
+        return new ConductorResistance(
+                row.get("designation"),
+                milliohms(row, "resistanceMilliohmPerM"),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    static ConductorMetal metal(CSVRecord row) {
+        return new ConductorMetal(
+                row.get("metal"),
+                milliohms(row, "resistivityMilliohmMm2PerM"),
+                Ratio.of(new BigDecimal(row.get("coefficientPerK"))),
+                CatalogueFiles.provenance(row, "resistivityStatus", "resistivitySource"),
+                CatalogueFiles.provenance(row, "coefficientStatus", "coefficientSource"));
+    }
+
+    static FuseRating fuse(CSVRecord row) {
+        return new FuseRating(
+                FuseStyle.valueOf(row.get("style").toUpperCase(Locale.ROOT).replace('-', '_')),
+                Current.ofAmperes(new BigDecimal(row.get("markedA"))),
+                Current.ofAmperes(new BigDecimal(row.get("continuousA"))),
+                amperesOrNone(row.get("blowA")),
+                row.get("colour"),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    private static @Nullable Current amperesOrNone(String text) {
+        return text.isEmpty() ? null : Current.ofAmperes(new BigDecimal(text));
+    }
+
+    static BundleFactor bundleFactor(CSVRecord row) {
+        return new BundleFactor(
+                Integer.parseInt(row.get("fromLoadedWires")),
+                Ratio.of(new BigDecimal(row.get("factor"))),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    private static LinearResistance milliohms(CSVRecord row, String column) {
+        return LinearResistance.ofMilliohmsPerMetre(new BigDecimal(row.get(column)));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.core.electrical;
+
+import org.jspecify.annotations.NullMarked;
