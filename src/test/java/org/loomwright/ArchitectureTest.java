@@ -105,6 +105,28 @@ class ArchitectureTest {
                                                             CORE + ".", ROOT + "exchange.."))));
 
     @ArchTest
+    static final ArchRule solverUsesOnlyCore =
+            noClasses()
+                    .that()
+                    .resideInAPackage(ROOT + "solver..")
+                    .should()
+                    .dependOnClassesThat(
+                            resideInAPackage(ROOT + ".")
+                                    .and(
+                                            DescribedPredicate.not(
+                                                    resideInAnyPackage(
+                                                            CORE + ".", ROOT + "solver.."))));
+
+    @ArchTest
+    static final ArchRule onlyTheSolverKnowsItsLibrary =
+            noClasses()
+                    .that()
+                    .resideOutsideOfPackage(ROOT + "solver..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.ejml..");
+
+    @ArchTest
     static final ArchRule documentsUseOnlyCore =
             noClasses()
                     .that()
