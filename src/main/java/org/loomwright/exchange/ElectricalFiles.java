@@ -9,6 +9,10 @@ import org.loomwright.core.catalogue.ConductorResistance;
 import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.catalogue.FuseRating;
 import org.loomwright.core.catalogue.FuseRating.FuseStyle;
+import org.loomwright.core.electrical.simulation.Behaviour;
+import org.loomwright.core.electrical.simulation.Behaviours;
+import org.loomwright.core.electrical.simulation.Element;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Ratio;
@@ -44,6 +48,28 @@ public final class ElectricalFiles {
                 CatalogueFiles.rows("bundle-factors.csv", ElectricalFiles::bundleFactor));
     }
 
+    /**
+     * @return the table of what devices do
+     * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
+     */
+    public static Behaviours behaviours() {
+        return new Behaviours(
+                CatalogueFiles.rows("device-behaviours.csv", ElectricalFiles::behaviour));
+    }
+
+    static Behaviour behaviour(CSVRecord row) {
+        String to = row.get("to");
+        return new Behaviour(
+                DeviceKind.valueOf(constant(row, "kind")),
+                row.get("from"),
+                to.isEmpty() ? List.of() : List.of(to.split(" ")),
+                Element.valueOf(constant(row, "element")));
+    }
+
+    private static String constant(CSVRecord row, String column) {
+        return row.get(column).toUpperCase(Locale.ROOT).replace('-', '_');
+    }
+
     static ConductorResistance resistance(CSVRecord row) {
         return new ConductorResistance(
                 row.get("designation"),
@@ -62,7 +88,7 @@ public final class ElectricalFiles {
 
     static FuseRating fuse(CSVRecord row) {
         return new FuseRating(
-                FuseStyle.valueOf(row.get("style").toUpperCase(Locale.ROOT).replace('-', '_')),
+                FuseStyle.valueOf(constant(row, "style")),
                 Current.ofAmperes(new BigDecimal(row.get("markedA"))),
                 Current.ofAmperes(new BigDecimal(row.get("continuousA"))),
                 amperesOrNone(row.get("blowA")),

@@ -1,0 +1,158 @@
+package org.loomwright.core.electrical.simulation;
+
+import org.jspecify.annotations.Nullable;
+import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.ElectricalTables;
+import org.loomwright.core.electrical.WireResistance;
+import org.loomwright.core.electrical.network.Branch;
+import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Wire;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.LinearResistance;
+import org.loomwright.core.quantity.Resistance;
+import org.loomwright.core.quantity.Temperature;
+import org.loomwright.core.quantity.Voltage;
+import org.loomwright.core.routing.CutLength;
+import org.loomwright.core.routing.CutLengths;
+import org.loomwright.core.routing.Routes;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The branches of a loom's net: its wires, and the elements of its devices as a scenario and a state have them. */
+final class Circuit {
+
+    /** So much in series with a source of as many more volts makes a constant current, to 20 µA at 20 V. */
+    private static final Resistance CONSTANT_CURRENT = Resistance.ofOhms(new BigDecimal(1_000_000));
+
+    /** Begins the id of every branch that is a wire. */
+    static final String WIRE = "wire ";
+
+    private final Loom loom;
+    private final WireResistance resistance;
+    private final ElectricalSettings settings;
+    private final List<Placed> elements = new ArrayList<>();
+    private final Map<String, Length> lengths = new HashMap<>();
+
+    Circuit(
+            Loom loom,
+            Catalogue catalogue,
+            ElectricalTables tables,
+            Behaviours behaviours,
+            ElectricalSettings settings) {
+        this.loom = loom;
+        this.resistance = new WireResistance(tables);
+        this.settings = settings;
+        loom.devices().values().forEach(device -> elements.addAll(behaviours.of(device)));
+        CutLengths cuts =
+                new CutLengths(loom, new Routes(loom), catalogue, settings.allowances(), Map.of());
+        for (CutLength cut : cuts.all()) {
+            lengths.put(cut.wire(), cut.measured().plus(cut.takeUp()));
+        }
+    }
+
+    List<Placed> elements() {
+        return elements;
+    }
+
+    static String idOf(Wire wire) {
+        return WIRE + wire.id();
+    }
+
+    /** The wires at one temperature; they do not depend on the state. */
+    List<Branch> wires(Temperature conductors) {
+        Map<String, LinearResistance> perMetre = new HashMap<>();
+        List<Branch> branches = new ArrayList<>();
+        for (Wire wire : loom.wires().values()) {
+            LinearResistance linear =
+                    perMetre.computeIfAbsent(
+                            wire.size(), size -> resistance.perMetre(size, conductors));
+            Length length = lengths.getOrDefault(wire.id(), Length.ZERO);
+            branches.add(
+                    Branch.resistor(
+                            idOf(wire), wire.a().place(), wire.b().place(), linear.times(length)));
+        }
+        return branches;
+    }
+
+    /** The element's branch, or nothing where it is open. */
+    Optional<Branch> branch(Placed element, Scenario scenario, State state) {
+        String device = element.device().id();
+        return switch (element.element()) {
+            case SOURCE -> Optional.of(battery(element));
+            case GENERATOR -> generator(element, scenario, state);
+            case CUT_OUT -> contact(element, state.generates());
+            case LINK, FUSE, SENSE -> contact(element, true);
+            case CONTACT -> contact(element, scenario.isClosed(element));
+            case MAKE -> contact(element, state.pulledIn().contains(device));
+            case BREAK -> contact(element, !state.pulledIn().contains(device));
+            case ENGINE_OFF -> contact(element, scenario.engine() == Scenario.Engine.OFF);
+            case EARTH -> Optional.of(resistor(element, settings.earth()));
+            case LOAD, COIL -> load(element);
+            case NONE -> Optional.empty();
+        };
+    }
+
+    private Optional<Branch> contact(Placed element, boolean closed) {
+        return closed ? Optional.of(resistor(element, settings.contact())) : Optional.empty();
+    }
+
+    private static Branch resistor(Placed element, Resistance resistance) {
+        return Branch.resistor(element.id(), element.fromNode(), element.toNode(), resistance);
+    }
+
+    private Optional<Branch> load(Placed element) {
+        Current load = loadOf(element);
+        return load == null || load.milliamperes() <= 0
+                ? Optional.empty()
+                : Optional.of(resistor(element, Resistance.of(system(), load)));
+    }
+
+    private @Nullable Current loadOf(Placed element) {
+        Device device = element.device();
+        boolean unknownCoil = element.element() == Element.COIL && device.load() == null;
+        return unknownCoil ? settings.relayCoil() : device.load();
+    }
+
+    private Branch battery(Placed element) {
+        return source(
+                element, settings.batteryResistance(), State.scaled(settings.battery(), system()));
+    }
+
+    /** The current of a source counts from its earth to its live side: positive when it gives. */
+    private static Branch source(Placed element, Resistance inside, Voltage emf) {
+        return new Branch(element.id(), element.toNode(), element.fromNode(), inside, emf);
+    }
+
+    private Optional<Branch> generator(Placed element, Scenario scenario, State state) {
+        return switch (state.modeOf(element)) {
+            case STANDING ->
+                    element.device().kind() == DeviceKind.DYNAMO
+                            ? Optional.of(resistor(element, settings.generatorResistance()))
+                            : Optional.empty();
+            case REGULATING ->
+                    Optional.of(
+                            source(
+                                    element,
+                                    settings.generatorResistance(),
+                                    State.scaled(settings.regulated(), system())));
+            case LIMITED -> {
+                Current output = State.outputOf(element, scenario.engine(), settings);
+                double volts = output.toDoubleAmperes() * CONSTANT_CURRENT.toDoubleOhms();
+                yield Optional.of(
+                        source(element, CONSTANT_CURRENT, Voltage.roundedFromVolts(volts)));
+            }
+        };
+    }
+
+    private Voltage system() {
+        return loom.document().vehicle().system();
+    }
+}

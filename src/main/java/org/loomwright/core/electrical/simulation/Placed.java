@@ -1,0 +1,30 @@
+package org.loomwright.core.electrical.simulation;
+
+import org.loomwright.core.loom.Device;
+
+/**
+ * An element of one device of one loom.
+ *
+ * @param device the device
+ * @param from point where it begins
+ * @param to point where it ends, or {@code body}
+ * @param element what it is
+ */
+record Placed(Device device, String from, String to, Element element) {
+
+    String id() {
+        return "device " + device.id() + " " + from + " " + to;
+    }
+
+    String fromNode() {
+        return node(from);
+    }
+
+    String toNode() {
+        return to.equals(Behaviour.BODY) ? Behaviour.BODY : node(to);
+    }
+
+    private String node(String point) {
+        return device.id() + "/" + point;
+    }
+}

@@ -1,0 +1,219 @@
+package org.loomwright.core.electrical.simulation;
+
+import org.loomwright.core.electrical.network.Branch;
+import org.loomwright.core.electrical.network.LinearSolver;
+import org.loomwright.core.electrical.network.Network;
+import org.loomwright.core.electrical.network.NetworkSolution;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Ratio;
+import org.loomwright.core.quantity.Voltage;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Solves the net again and again until relays, flashers and generators are in the state that the solution calls for. Relays move first;
+ * generators only while no relay moves. A state that comes back means that something never comes to rest: a relay that cuts its own
+ * coil off, a buzzer.
+ */
+final class Settling {
+
+    private final Circuit circuit;
+    private final Scenario scenario;
+    private final ElectricalSettings settings;
+    private final Voltage system;
+    private final LinearSolver solver;
+
+    Settling(
+            Circuit circuit,
+            Scenario scenario,
+            ElectricalSettings settings,
+            Voltage system,
+            LinearSolver solver) {
+        this.circuit = circuit;
+        this.scenario = scenario;
+        this.settings = settings;
+        this.system = system;
+        this.solver = solver;
+    }
+
+    /**
+     * Where it ended.
+     *
+     * @param state the last state
+     * @param branches the net in that state, by id
+     * @param elements the elements that have a branch in it
+     * @param solution its solution
+     * @param restless devices that never come to rest, in the order of their ids
+     */
+    record Settled(
+            State state,
+            Map<String, Branch> branches,
+            List<Placed> elements,
+            NetworkSolution solution,
+            List<String> restless) {}
+
+    Settled settle() {
+        List<Branch> wires = circuit.wires(scenario.conductors());
+        State state = first();
+        Set<State> seen = new LinkedHashSet<>();
+        while (true) {
+            Settled now = solve(wires, state);
+            State next = next(now);
+            if (next.equals(state)) {
+                return now;
+            }
+            seen.add(state);
+            if (seen.contains(next)) {
+                return new Settled(
+                        state,
+                        now.branches(),
+                        now.elements(),
+                        now.solution(),
+                        changing(seen, next));
+            }
+            state = next;
+        }
+    }
+
+    private State first() {
+        Map<String, State.Mode> modes = new HashMap<>();
+        for (Placed element : circuit.elements()) {
+            if (element.element() == Element.GENERATOR) {
+                boolean gives =
+                        State.outputOf(element, scenario.engine(), settings).milliamperes() > 0;
+                modes.put(
+                        element.device().id(), gives ? State.Mode.REGULATING : State.Mode.STANDING);
+            }
+        }
+        return new State(Set.of(), modes);
+    }
+
+    private Settled solve(List<Branch> wires, State state) {
+        List<Branch> net = new ArrayList<>(wires);
+        List<Placed> joined = new ArrayList<>();
+        for (Placed element : circuit.elements()) {
+            circuit.branch(element, scenario, state)
+                    .ifPresent(
+                            branch -> {
+                                net.add(branch);
+                                joined.add(element);
+                            });
+        }
+        Map<String, Branch> branches = new HashMap<>();
+        net.forEach(branch -> branches.put(branch.id(), branch));
+        NetworkSolution solution = new Network(Behaviour.BODY, net).solve(solver);
+        return new Settled(state, branches, joined, solution, List.of());
+    }
+
+    private State next(Settled now) {
+        Set<String> pulledIn = new HashSet<>();
+        for (Placed element : now.elements()) {
+            if (pullsIn(element, now)) {
+                pulledIn.add(element.device().id());
+            }
+        }
+        if (!pulledIn.equals(now.state().pulledIn())) {
+            return new State(pulledIn, now.state().generators());
+        }
+        Map<String, State.Mode> modes = new HashMap<>(now.state().generators());
+        for (Placed element : now.elements()) {
+            if (element.element() == Element.GENERATOR) {
+                modes.put(element.device().id(), modeAfter(element, now));
+            }
+        }
+        return new State(pulledIn, modes);
+    }
+
+    private boolean pullsIn(Placed element, Settled now) {
+        return switch (element.element()) {
+            case COIL -> {
+                Branch coil = now.branches().get(element.id());
+                boolean held = now.state().pulledIn().contains(element.device().id());
+                Ratio share = held ? settings.dropOut() : settings.pullIn();
+                yield coil != null
+                        && Math.abs(now.solution().across(coil).millivolts())
+                                >= share.toDouble() * system.millivolts();
+            }
+            case SENSE ->
+                    Math.abs(now.solution().current(element.id()).milliamperes())
+                            >= settings.sense().milliamperes();
+            case SOURCE,
+                    GENERATOR,
+                    CUT_OUT,
+                    LINK,
+                    FUSE,
+                    CONTACT,
+                    MAKE,
+                    BREAK,
+                    ENGINE_OFF,
+                    LOAD,
+                    EARTH,
+                    NONE ->
+                    false;
+        };
+    }
+
+    /** A generator that would have to give more than it can is limited; one that current flows into is cut out. */
+    private State.Mode modeAfter(Placed generator, Settled now) {
+        Current most = State.outputOf(generator, scenario.engine(), settings);
+        return switch (now.state().modeOf(generator)) {
+            case STANDING -> State.Mode.STANDING;
+            case REGULATING -> {
+                Current given = now.solution().current(generator.id());
+                if (given.milliamperes() < 0) {
+                    yield State.Mode.STANDING;
+                }
+                yield given.compareTo(most) > 0 ? State.Mode.LIMITED : State.Mode.REGULATING;
+            }
+            case LIMITED -> {
+                double regulated = State.scaled(settings.regulated(), system).toDoubleVolts();
+                double dropped =
+                        most.toDoubleAmperes() * settings.generatorResistance().toDoubleOhms();
+                double live = liveVolts(generator, now);
+                yield live > regulated - dropped ? State.Mode.REGULATING : State.Mode.LIMITED;
+            }
+        };
+    }
+
+    private static double liveVolts(Placed generator, Settled now) {
+        Branch branch = now.branches().get(generator.id());
+        return branch == null ? 0 : -now.solution().across(branch).toDoubleVolts();
+    }
+
+    private static List<String> changing(Set<State> seen, State again) {
+        Set<String> changing = new TreeSet<>();
+        boolean inCycle = false;
+        for (State state : seen) {
+            inCycle |= state.equals(again);
+            if (inCycle) {
+                changing.addAll(difference(state.pulledIn(), again.pulledIn()));
+                state.generators()
+                        .forEach(
+                                (device, mode) -> {
+                                    if (mode != again.generators().get(device)) {
+                                        changing.add(device);
+                                    }
+                                });
+            }
+        }
+        return List.copyOf(changing);
+    }
+
+    private static Set<String> difference(Set<String> one, Set<String> other) {
+        Set<String> difference = new HashSet<>(one);
+        other.forEach(
+                device -> {
+                    if (!difference.remove(device)) {
+                        difference.add(device);
+                    }
+                });
+        return difference;
+    }
+}
