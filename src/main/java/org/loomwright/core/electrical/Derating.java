@@ -7,6 +7,7 @@ import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Temperature;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -85,7 +86,7 @@ public record Derating(Current rating, List<Step> steps) {
         return then(
                 new Step(
                         "%s round a cable that stands %s".formatted(ambient, hottest),
-                        Ratio.rounded(Math.sqrt(Math.max(0, left) / rated)),
+                        Ratio.rounded(Math.sqrt(Math.max(0, left) / rated), RoundingMode.FLOOR),
                         new Provenance(
                                 Status.COMPUTED,
                                 "rise proportional to the square of the current")));

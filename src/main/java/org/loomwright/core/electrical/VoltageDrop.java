@@ -58,7 +58,8 @@ public final class VoltageDrop {
         if (supply.millivolts() <= 0) {
             throw new IllegalArgumentException("a supply is more than zero, was " + supply);
         }
-        return Ratio.rounded((double) drop.millivolts() / supply.millivolts());
+        return Ratio.rounded(
+                (double) drop.millivolts() / supply.millivolts(), RoundingMode.HALF_UP);
     }
 
     /**
