@@ -47,7 +47,7 @@ public final class LongRuns {
         long work = TIMES_NORMAL * CirclePacker.normalWork(canonical);
         double best = Double.POSITIVE_INFINITY;
         for (int seed = 1; seed <= SEEDS; seed++) {
-            best = Math.min(best, CirclePacker.search(canonical, work, 7919L * seed).radiusMm());
+            best = Math.min(best, CirclePacker.search(canonical, work, 7919L * seed, 0).radiusMm());
         }
         return best;
     }

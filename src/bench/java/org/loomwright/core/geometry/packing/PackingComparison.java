@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 
 /**
  * Prints how tight the packer is, from the reference files of the tests: against best known containers, own long runs, a
- * sorted front chain and the rule of thumb 1.2 sqrt(sum d^2). Argument: the folder of the reference files.
+ * sorted front chain and the rule of thumb 1.2 sqrt(sum d^2). Arguments: the folder of the reference files, the effort.
  */
 public final class PackingComparison {
 
@@ -26,11 +26,10 @@ public final class PackingComparison {
 
     public static void main(String[] arguments) throws IOException {
         PackingComparison comparison = new PackingComparison(Path.of(arguments[0]));
-        for (Effort effort : Effort.values()) {
-            comparison.compareEqual(effort);
-            comparison.compareSeries(effort);
-            comparison.compareMixes(effort);
-        }
+        Effort effort = Effort.valueOf(arguments[1]);
+        comparison.compareSeries(effort);
+        comparison.compareMixes(effort);
+        comparison.compareEqual(effort);
     }
 
     private List<String[]> rows(String name) throws IOException {

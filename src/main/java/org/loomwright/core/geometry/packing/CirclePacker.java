@@ -18,7 +18,7 @@ import java.util.List;
  * not heuristic: the circles are spread until no pair overlaps beyond rounding, and the container is measured last.
  *
  * <p>Cost: a fixed amount of arithmetic that depends on the number of circles and the {@link Effort} only, growing with
- * n^2 from 30 to 60 circles, little more than linearly beyond, and not at all beyond about 2,600.
+ * n^2 (n^2.5 if unequal) from 30 to 60 circles, little more than linearly beyond, and not at all beyond about 2,600.
  *
  * <p>Deterministic: the same radii in any order give the same container and, equal circles being interchangeable, the
  * same centres; so do radii in another unit, up to rounding. No clock and no unseeded randomness. Stateless and
@@ -32,6 +32,7 @@ public final class CirclePacker {
     private static final double WORK_OF_30 = 3.8e6;
     private static final double UNIFORM_SHARE = 1.3;
     private static final double MOST_WORK = 1e9;
+    private static final double TOLERANCE = 3e-4;
 
     private CirclePacker() {}
 
@@ -58,12 +59,16 @@ public final class CirclePacker {
             return FeasibleFinish.of(canonical, ThreeCircles.centres(canonical.sortedMm()));
         }
         long work = normalWork(canonical);
-        PackedCircles normal = search(canonical, work, canonical.seed());
+        PackedCircles normal = search(canonical, work, canonical.seed(), 0);
         if (effort == Effort.NORMAL || normal.certainty() == Certainty.PROVED) {
             return normal;
         }
         PackedCircles further =
-                search(canonical, work * (effort.share() - 1), canonical.seed() + 1);
+                search(
+                        canonical,
+                        work * (effort.share() - 1),
+                        canonical.seed() + 1,
+                        canonical.isUniform() ? 0 : TOLERANCE);
         return further.radiusMm() < normal.radiusMm() ? further : normal;
     }
 
@@ -84,12 +89,13 @@ public final class CirclePacker {
     static long normalWork(CanonicalRadii canonical) {
         double upTo60 = Math.clamp(canonical.count() / 30.0, 1, 2);
         double beyond = StrictMath.pow(Math.max(1, canonical.count() / 60.0), 1.1);
-        double share = canonical.isUniform() ? UNIFORM_SHARE : 1;
+        double share = canonical.isUniform() ? UNIFORM_SHARE : Math.sqrt(upTo60);
         return (long) Math.min(MOST_WORK, share * WORK_OF_30 * upTo60 * upTo60 * beyond);
     }
 
-    static PackedCircles search(CanonicalRadii canonical, long work, long seed) {
-        double[] centres = new Search(canonical, seed).run(work);
+    /** One search of that much work; {@code tolerance} as in {@link Search}. */
+    static PackedCircles search(CanonicalRadii canonical, long work, long seed, double tolerance) {
+        double[] centres = new Search(canonical, seed, tolerance).run(work);
         for (int k = 0; k < centres.length; k++) {
             centres[k] *= canonical.unitMm();
         }

@@ -5,12 +5,14 @@ package org.loomwright.core.geometry.packing;
  *
  * <p>A round takes one arrangement through three squeezes, from soft to nearly true (for equal circles every other round,
  * at random, a little truer). In each it hops: disturbs the arrangement, relaxes it, and keeps the result if it is
- * tighter (so a round only ever descends). It ends with its share of the work or when no hop has helped for long. The
+ * tighter. With a tolerance it also keeps a slightly looser one: at random, a tolerance's share looser on average, less and
+ * less as the squeeze's work runs out, and a third of that in the later squeezes. A round ends with its share of the work or when no hop has helped for long. The
  * next round begins anew: from scattered circles, or from the best arrangement so far with some pairs exchanged. The
  * search ends with its work, or as soon as the proved lower bound is reached.
  *
  * <p>Cost: the given work, counted in pair visits. Deterministic for the same radii, work and seed. Source: basin
- * hopping after D. Wales, J. Doye, "Global optimization by basin-hopping", 1997; the soft-to-true squeeze and the
+ * hopping after D. Wales, J. Doye, "Global optimization by basin-hopping", 1997; the tolerance after G. Dueck, T. Scheuer,
+ * "Threshold accepting", 1990, with random thresholds; the soft-to-true squeeze and the
  * comparison by pain are own derivation.
  */
 final class Search {
@@ -24,6 +26,7 @@ final class Search {
     private static final int STEPS_PER_HOP = 150;
     private static final double SCATTERABLE = 12;
     private static final double REACHED = 1e-10;
+    private static final double LATER_TOLERANCE = 0.3;
 
     private final double[] radii;
     private final int count;
@@ -34,11 +37,16 @@ final class Search {
     private final Starts starts;
     private final SeededRandom random;
     private final Moves moves;
+    private final double tolerance;
     private final double lowerBound;
     private Arrangement best;
     private boolean lowerBoundReached;
 
-    Search(CanonicalRadii canonical, long seed) {
+    /**
+     * @param tolerance how much looser, as a share of the radius, a hop may leave an arrangement on average at first
+     */
+    Search(CanonicalRadii canonical, long seed, double tolerance) {
+        this.tolerance = tolerance;
         this.radii = canonical.scaled();
         this.count = radii.length;
         this.uniform = canonical.isUniform();
@@ -99,26 +107,40 @@ final class Search {
             current =
                     relaxation.relax(
                             current.vector(), squeeze, STEPS_FROM_AFAR, Double.POSITIVE_INFINITY);
-            current = hop(current, squeeze, from + (long) ((until - from) * SHARES[phase]));
+            double allowed = phase == 0 ? tolerance : LATER_TOLERANCE * tolerance;
+            long end = from + (long) ((until - from) * SHARES[phase]);
+            current = hop(current, squeeze, allowed, end);
         }
         return current;
     }
 
-    private Arrangement hop(Arrangement start, double squeeze, long until) {
+    private Arrangement hop(Arrangement start, double squeeze, double allowed, long until) {
+        Arrangement tightest = start;
         Arrangement current = start;
         int failures = 0;
+        long from = energy.work();
         while (energy.work() < until && failures < PATIENCE_PER_CIRCLE * count) {
-            Arrangement next =
-                    relaxation.relax(
-                            disturbed(current), squeeze, STEPS_PER_HOP, current.radiusToBeat());
-            if (next.isTighterThan(current)) {
-                current = next;
-                failures = 0;
-            } else {
-                failures++;
-            }
+            double left = (until - energy.work()) / (double) (until - from);
+            double limit = radiusToStayBelow(current, allowed * left);
+            Arrangement next = relaxation.relax(disturbed(current), squeeze, STEPS_PER_HOP, limit);
+            boolean helped = next.isTighterThan(tightest);
+            tightest = helped ? next : tightest;
+            failures = helped ? 0 : nextFailures(failures, next, limit);
+            current = next.radius() < limit ? next : current;
         }
-        return current;
+        return tightest;
+    }
+
+    /** A looser hop that is kept is neither success nor failure. */
+    private static int nextFailures(int failures, Arrangement next, double limit) {
+        return next.radius() < limit ? failures : failures + 1;
+    }
+
+    /** Without tolerance the radius to beat; else a random excess, exponentially distributed round the mean. */
+    private double radiusToStayBelow(Arrangement current, double meanExcess) {
+        return meanExcess == 0
+                ? current.radiusToBeat()
+                : current.radius() * (1 - meanExcess * StrictMath.log(1 - random.fraction()));
     }
 
     private double[] disturbed(Arrangement current) {
