@@ -21,8 +21,6 @@ public record PackingWork(long units) {
     /** About two minutes on one core; a vehicle's loom takes a few thousand units. */
     public static final PackingWork MOST = new PackingWork(2_500_000);
 
-    private static final int THOROUGH_TIMES = 10;
-
     /**
      * @param loom a proven loom
      * @param effort how hard to look for the tightest arrangements
@@ -40,7 +38,11 @@ public record PackingWork(long units) {
     }
 
     private static int times(Effort effort) {
-        return effort == Effort.NORMAL ? 1 : THOROUGH_TIMES;
+        return switch (effort) {
+            case NORMAL -> 1;
+            case THOROUGH -> 10;
+            case EXHAUSTIVE -> 100;
+        };
     }
 
     /** @return whether it is more than an analysis may take */

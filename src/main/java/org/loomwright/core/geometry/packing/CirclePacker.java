@@ -18,7 +18,7 @@ import java.util.List;
  * not heuristic: the circles are spread until no pair overlaps beyond rounding, and the container is measured last.
  *
  * <p>Cost: a fixed amount of arithmetic that depends on the number of circles and the {@link Effort} only, growing with
- * n^2 (n^2.5 if unequal) from 30 to 60 circles, little more than linearly beyond, and not at all beyond about 2,600.
+ * n^2 from 30 to 60 circles, little more than linearly beyond, and not at all beyond about 2,600.
  *
  * <p>Deterministic: the same radii in any order give the same container and, equal circles being interchangeable, the
  * same centres; so do radii in another unit, up to rounding. No clock and no unseeded randomness. Stateless and
@@ -89,7 +89,7 @@ public final class CirclePacker {
     static long normalWork(CanonicalRadii canonical) {
         double upTo60 = Math.clamp(canonical.count() / 30.0, 1, 2);
         double beyond = StrictMath.pow(Math.max(1, canonical.count() / 60.0), 1.1);
-        double share = canonical.isUniform() ? UNIFORM_SHARE : Math.sqrt(upTo60);
+        double share = canonical.isUniform() ? UNIFORM_SHARE : 1;
         return (long) Math.min(MOST_WORK, share * WORK_OF_30 * upTo60 * upTo60 * beyond);
     }
 

@@ -35,7 +35,7 @@ final class Moves {
         for (int k = 0; k < compared; k++) {
             int i = random.below(count);
             int j = partner(i, similar ? Math.max(1, count / 6) : count);
-            double pain = painAddedBySwap(z, i, j);
+            double pain = painAfterSwap(z, i, j);
             if (pain < least) {
                 least = pain;
                 bestI = i;
@@ -64,16 +64,11 @@ final class Moves {
         return j;
     }
 
-    private double painAddedBySwap(double[] z, int i, int j) {
-        double before = painOf(z, i) + painOf(z, j);
+    private double painAfterSwap(double[] z, int i, int j) {
         exchange(z, i, j);
-        double after = painOf(z, i) + painOf(z, j);
+        double pain = painAt(z, i, z[i], z[count + i]) + painAt(z, j, z[j], z[count + j]);
         exchange(z, i, j);
-        return after - before;
-    }
-
-    private double painOf(double[] z, int circle) {
-        return painAt(z, circle, z[circle], z[count + circle]);
+        return pain;
     }
 
     private void exchange(double[] z, int i, int j) {
@@ -114,7 +109,7 @@ final class Moves {
         double most = -1;
         for (int k = 0; k < CIRCLES_COMPARED; k++) {
             int i = random.below(count);
-            double pain = painOf(z, i) / (radii[i] * radii[i]);
+            double pain = painAt(z, i, z[i], z[count + i]) / (radii[i] * radii[i]);
             if (pain > most) {
                 most = pain;
                 chosen = i;
