@@ -86,6 +86,14 @@ final class LayoutTree {
         return children.get(leg + 1);
     }
 
+    int mostAtANode() {
+        int most = children(DATUM).size();
+        for (int leg = 0; leg < size(); leg++) {
+            most = Math.max(most, 1 + children(leg).size());
+        }
+        return most;
+    }
+
     double lengthMm(int leg) {
         return lengthMm[leg];
     }

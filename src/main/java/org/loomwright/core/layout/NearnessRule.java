@@ -25,6 +25,9 @@ final class NearnessRule {
     private static final double COMFORT_CLEARANCE = 1.6;
     private static final int THIRDS = 22;
 
+    /** What a search by thirds counts, beside a first look. */
+    private static final int CLOSE_LOOK = 40;
+
     private final LayoutTree tree;
     private final double perMm;
     private final double clearanceMm;
@@ -55,6 +58,11 @@ final class NearnessRule {
                 HALF_ANGLE * COMFORT_ANGLE);
     }
 
+    double clearanceMm() {
+        return clearanceMm;
+    }
+
+    /** Pieces farther apart than the clearance are always allowed. */
     boolean allows(Piece one, Piece other) {
         cost++;
         if (areFar(one.bounds(), other.bounds())
@@ -101,7 +109,11 @@ final class NearnessRule {
         if (wayMm < Tolerance.LENGTH_MM * 10) {
             return angle(one, other) >= 2 * halfAngle - 1e-9;
         }
-        return share * wayMm < clearanceMm && leastSlack(one, other, wayMm) >= -Tolerance.LENGTH_MM;
+        if (share * wayMm >= clearanceMm) {
+            return false;
+        }
+        cost += CLOSE_LOOK;
+        return leastSlack(one, other, wayMm) >= -Tolerance.LENGTH_MM;
     }
 
     private static double angle(Straight one, Straight other) {

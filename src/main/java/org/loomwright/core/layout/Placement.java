@@ -18,6 +18,9 @@ final class Placement {
     /** A second half of the trunk is drawn opposite the first when it is at least this share of it. */
     private static final double OPPOSITE = 0.25;
 
+    /** What laying a leg on trial counts, beside asking what lies near it. */
+    private static final int LAYING = 10;
+
     private final LayoutTree tree;
     private final DrawingScale scale;
     private final NearnessRule needed;
@@ -27,9 +30,11 @@ final class Placement {
     private final boolean trunkMayFold;
     private final Polyline[] legs;
     private final Map<Integer, Double> sideLoad = new HashMap<>();
+    private final long mostWork;
+    private long laid;
     private @Nullable Spine opposite;
 
-    Placement(LayoutTree tree, DrawingScale scale, Room room, boolean trunkMayFold) {
+    Placement(LayoutTree tree, DrawingScale scale, Room room, boolean trunkMayFold, long mostWork) {
         this.tree = tree;
         this.scale = scale;
         this.needed = NearnessRule.needed(tree, scale, room.clearanceMm());
@@ -37,6 +42,7 @@ final class Placement {
         this.board = new Board(room.widthMm(), room.heightMm());
         this.shapes = new SpineShapes(room.widthMm(), room.heightMm(), room.clearanceMm());
         this.trunkMayFold = trunkMayFold;
+        this.mostWork = mostWork;
         this.legs = new Polyline[tree.size()];
     }
 
@@ -44,7 +50,7 @@ final class Placement {
     record Room(double widthMm, double heightMm, double clearanceMm) {}
 
     /**
-     * @return the first spine for which there was no room, null when all are drawn
+     * @return the first spine for which there was no room or no work left, null when all are drawn
      */
     @Nullable Spine drawAll(List<Spine> spines) {
         opposite = findOpposite(spines).orElse(null);
@@ -89,7 +95,7 @@ final class Placement {
 
     private List<SpineShape> courses(Spine spine, double lengthMm) {
         boolean first = tree.segment(spine.first()).from().equals(tree.segment(0).from());
-        if (first && board.pieces().isEmpty()) {
+        if (first && board.isEmpty()) {
             return shapes.trunk(lengthMm, trunkMayFold);
         }
         Departure leaves = tree.departure(spine.first());
@@ -126,6 +132,9 @@ final class Placement {
     }
 
     private boolean lay(Spine spine, Polyline course, NearnessRule rule) {
+        if (cost() > mostWork) {
+            return false;
+        }
         List<Piece> pieces = new ArrayList<>();
         List<Polyline> parts = new ArrayList<>();
         double depth = scale.onSheetMm(tree.depthMm(spine.hungOn()));
@@ -139,6 +148,7 @@ final class Placement {
                 at += line.lengthMm();
             }
             parts.add(part);
+            laid += LAYING;
             along += length;
         }
         if (!board.takes(pieces, rule)) {
@@ -152,7 +162,7 @@ final class Placement {
 
     /** Work done so far. */
     long cost() {
-        return needed.cost() + comfortable.cost();
+        return needed.cost() + comfortable.cost() + board.looked() + laid;
     }
 
     /** The legs by number; complete when everything was drawn. */

@@ -20,7 +20,9 @@ final class CallOuts {
 
     private final Pen pen;
     private final LabelSpace space;
-    private final List<List<String>> texts = new ArrayList<>();
+    private final List<CallOut> waiting = new ArrayList<>();
+
+    private record CallOut(Point at, List<String> text) {}
 
     CallOuts(Pen pen, LabelSpace space) {
         this.pen = pen;
@@ -28,39 +30,39 @@ final class CallOuts {
     }
 
     void add(Point at, List<String> text) {
-        texts.add(text);
+        waiting.add(new CallOut(at, text));
+    }
+
+    int count() {
+        return waiting.size();
+    }
+
+    /**
+     * Writes the list where there is room, and the numbers of what is in the list.
+     *
+     * @return how many found no room; say so on the sheet, so that nobody misses them unknowingly
+     */
+    int writeList() {
+        int number = 0;
+        for (CallOut callOut : waiting) {
+            if (write(block(number + 1, callOut.text()))) {
+                number++;
+                mark(number, callOut.at());
+            }
+        }
+        return waiting.size() - number;
+    }
+
+    private void mark(int number, Point at) {
         pen.add(new Shape.Disc(at, RADIUS_MM, Ink.PAPER, Stroke.full(Ink.BLACK, 0.2)));
         pen.text(
-                Integer.toString(texts.size()),
+                Integer.toString(number),
                 at.xMm(),
                 at.yMm() + SIZE_MM * 0.35,
                 SIZE_MM,
                 true,
                 Anchor.MIDDLE,
                 Ink.BLACK);
-    }
-
-    int count() {
-        return texts.size();
-    }
-
-    /** Writes the list where there is room; what finds none is counted on the sheet, so nobody misses it unknowingly. */
-    void writeList() {
-        int missing = 0;
-        for (int i = 0; i < texts.size(); i++) {
-            TextBlock block = block(i + 1, texts.get(i));
-            missing += write(block) ? 0 : 1;
-        }
-        if (missing > 0) {
-            write(
-                    new TextBlock(
-                            List.of(
-                                    new Row(
-                                            missing + " names find no room: take a larger sheet",
-                                            SIZE_MM,
-                                            true,
-                                            Pen.ACCENT))));
-        }
     }
 
     private static TextBlock block(int number, List<String> texts) {

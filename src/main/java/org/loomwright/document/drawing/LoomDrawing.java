@@ -34,6 +34,9 @@ public final class LoomDrawing {
                     new Share(36, 30, 10),
                     new Share(52, 36, 10));
 
+    /** Each share costs a layout and all labels: tried by turns up to so many segments in all, but at least one. */
+    private static final int WORTH_ALL_SHARES = 300;
+
     /** Room at the sides, above and below for the names at the ends, and how far branches stay apart. */
     private record Share(double besideMm, double aboveMm, double clearanceMm) {}
 
@@ -76,14 +79,16 @@ public final class LoomDrawing {
                         MARGIN_MM,
                         sheet.widthMm() - MARGIN_MM,
                         sheet.heightMm() - MARGIN_MM - FOOT_MM);
+        long shares = Math.clamp(WORTH_ALL_SHARES / status.size(), 1L, SHARES.size());
         LoomPicture picture =
                 SHARES.stream()
+                        .limit(shares)
                         .map(share -> picture(analysis, status, compared, area, share))
                         .min(Comparator.comparingDouble(LoomPicture::awkwardness))
                         .orElseThrow();
         LoomLayout layout = picture.layout();
         Pen pen = picture.pen();
-        new TitleBlock(sheet, layout, compared, pen)
+        new TitleBlock(sheet, picture, compared)
                 .draw(
                         new Rectangle(
                                 MARGIN_MM,

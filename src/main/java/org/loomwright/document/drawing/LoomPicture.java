@@ -41,6 +41,7 @@ final class LoomPicture {
     private final NodeTexts texts;
     private final CallOuts callOuts;
     private double leadersMm;
+    private int unnamed;
 
     LoomPicture(
             LoomAnalysis analysis,
@@ -73,7 +74,7 @@ final class LoomPicture {
                 .forEach(this::writeBreakout);
         byRows().forEach(this::writeDevices);
         loom.walk().forEach(this::writeOpenings);
-        callOuts.writeList();
+        unnamed = callOuts.writeList();
     }
 
     LoomLayout layout() {
@@ -82,6 +83,11 @@ final class LoomPicture {
 
     Pen pen() {
         return pen;
+    }
+
+    /** How many names found no room at all. */
+    int unnamed() {
+        return unnamed;
     }
 
     /** How badly the names lie: leaders in millimetres, and much for every name that became a number. */

@@ -14,7 +14,10 @@ import java.util.List;
 /** Frame, legend, scale bar, name and foot line. */
 final class TitleBlock {
 
-    private static final int[] BARS_MM = {5000, 2000, 1000, 500, 200, 100};
+    private static final int[] BARS_MM = {
+        1_000_000, 500_000, 200_000, 100_000, 50_000, 20_000, 10_000, 5000, 2000, 1000, 500, 200,
+        100
+    };
     private static final double LONGEST_BAR_MM = 75;
     private static final double TEXT_MM = 2.3;
 
@@ -22,12 +25,14 @@ final class TitleBlock {
     private final LoomLayout layout;
     private final boolean compared;
     private final Pen pen;
+    private final int unnamed;
 
-    TitleBlock(Sheet sheet, LoomLayout layout, boolean compared, Pen pen) {
+    TitleBlock(Sheet sheet, LoomPicture picture, boolean compared) {
         this.sheet = sheet;
-        this.layout = layout;
+        this.layout = picture.layout();
+        this.unnamed = picture.unnamed();
         this.compared = compared;
-        this.pen = pen;
+        this.pen = picture.pen();
     }
 
     void draw(Rectangle box) {
@@ -152,6 +157,11 @@ final class TitleBlock {
                 false,
                 widthMm);
         fitted("A planning drawing, not a clearance.", xMm, topMm + 18.5, 2, false, widthMm);
+        if (unnamed > 0) {
+            String count =
+                    unnamed + (unnamed == 1 ? " name finds" : " names find") + " no room here";
+            fitted(count + ": take a larger sheet.", xMm, topMm + 22, 2, true, widthMm);
+        }
     }
 
     /** Text made smaller until it fits the width. */

@@ -1,5 +1,6 @@
 package org.loomwright.core.layout.label;
 
+import org.loomwright.core.geometry.CellGrid;
 import org.loomwright.core.geometry.Point;
 import org.loomwright.core.geometry.Rectangle;
 import org.loomwright.core.geometry.Straight;
@@ -17,7 +18,7 @@ import java.util.stream.IntStream;
  *
  * <p>Own derivation: places are tried on growing rings round the anchor, the wanted direction first. A label next to its anchor
  * needs no leader; farther ones get a straight leader that meets neither a line nor a label. Cost of one label: places x things
- * drawn.
+ * near each. The work is counted, never timed, and has an end: on a sheet that asks for more, later labels find no place.
  */
 public final class LabelSpace {
 
@@ -34,9 +35,20 @@ public final class LabelSpace {
 
     private static final double MARGIN_MM = 0.5;
 
+    /** How finely a place anywhere is looked for. */
+    private static final double STEP_MM = 2;
+
+    /** About the height of a few lines of text. Own trials. */
+    private static final double CELL_MM = 8;
+
+    /** Enough for many times the names of a car's loom; less than a second's work. */
+    private static final long MOST_WORK = 4_000_000;
+
     private final Rectangle area;
-    private final List<Rectangle> boxes = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
+    private final CellGrid<Rectangle> boxes;
+    private final CellGrid<Line> lines;
+    private final List<Point> refused = new ArrayList<>();
+    private long tried;
 
     /** A drawn line and the rectangle round it. */
     private record Line(Straight middle, double halfWidthMm, Rectangle bounds) {
@@ -54,13 +66,15 @@ public final class LabelSpace {
      */
     public LabelSpace(Rectangle area) {
         this.area = area;
+        this.boxes = new CellGrid<>(area, CELL_MM);
+        this.lines = new CellGrid<>(area, CELL_MM);
     }
 
     /**
      * @param box no label or leader may lie there
      */
     public void occupy(Rectangle box) {
-        boxes.add(box);
+        boxes.add(box, box);
     }
 
     /**
@@ -68,7 +82,11 @@ public final class LabelSpace {
      * @param width how thick it is
      */
     public void occupy(Straight line, Length width) {
-        lines.add(new Line(line, width.toDoubleMillimetres() / 2));
+        keep(new Line(line, width.toDoubleMillimetres() / 2));
+    }
+
+    private void keep(Line line) {
+        lines.add(line, line.middle(), line.halfWidthMm());
     }
 
     /**
@@ -86,7 +104,7 @@ public final class LabelSpace {
     private Optional<LabelPlace> search(LabelRequest request, boolean mayCross) {
         int[] order = directions(request.towards());
         for (double ring : RINGS_MM) {
-            if (mayCross && ring > FARTHEST_CROSSING_MM) {
+            if (isSpent() || mayCross && ring > FARTHEST_CROSSING_MM) {
                 return Optional.empty();
             }
             for (Point anchor : request.anchors()) {
@@ -104,21 +122,40 @@ public final class LabelSpace {
     /**
      * @param width of the wanted box
      * @param height of the wanted box
-     * @return a free place anywhere, the lowest and then the leftmost, taken from now on; empty when there is none
+     * @return a free place anywhere, the lowest and then the leftmost, taken from now on; empty when there is none, or when a box no
+     *     larger than this one found none before
      */
     public Optional<Rectangle> placeAnywhere(Length width, Length height) {
         double w = width.toDoubleMillimetres();
         double h = height.toDoubleMillimetres();
-        for (double top = area.bottomMm() - h; top >= area.topMm(); top -= 2) {
-            for (double left = area.leftMm(); left + w <= area.rightMm(); left += 2) {
+        if (refused.stream().anyMatch(size -> size.xMm() <= w && size.yMm() <= h)) {
+            return Optional.empty();
+        }
+        Optional<Rectangle> free = lowest(w, h);
+        free.ifPresentOrElse(this::occupy, () -> refused.add(new Point(w, h)));
+        return free;
+    }
+
+    private Optional<Rectangle> lowest(double w, double h) {
+        for (double top = area.bottomMm() - h; top >= area.topMm(); top -= STEP_MM) {
+            for (double left = area.leftMm(); left + w <= area.rightMm(); left += STEP_MM) {
                 Rectangle box = new Rectangle(left, top, left + w, top + h);
                 if (isFree(box)) {
-                    boxes.add(box);
                     return Optional.of(box);
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** @return whether no more labels get a place near their anchors, because enough work was done */
+    public boolean isSpent() {
+        return work() >= MOST_WORK;
+    }
+
+    /** Places tried and things asked, the same on every machine. */
+    long work() {
+        return tried + boxes.looked() + lines.looked();
     }
 
     private static int[] directions(Point towards) {
@@ -178,22 +215,17 @@ public final class LabelSpace {
     }
 
     private boolean isFree(Rectangle box) {
+        tried++;
         if (!area.contains(box)) {
             return false;
         }
         Rectangle wide = box.grown(MARGIN_MM);
-        for (Rectangle other : boxes) {
-            if (wide.overlaps(other)) {
-                return false;
-            }
-        }
-        for (Line line : lines) {
-            if (wide.overlaps(line.bounds())
-                    && wide.grown(line.halfWidthMm()).isMetBy(line.middle())) {
-                return false;
-            }
-        }
-        return true;
+        return !boxes.anyNear(wide, wide::overlaps)
+                && !lines.anyNear(
+                        wide,
+                        line ->
+                                wide.overlaps(line.bounds())
+                                        && wide.grown(line.halfWidthMm()).isMetBy(line.middle()));
     }
 
     private static Straight withoutFoot(Straight leader, double footMm) {
@@ -202,21 +234,24 @@ public final class LabelSpace {
 
     private boolean isClear(Straight leader, boolean mayCross) {
         Rectangle bounds = Rectangle.around(leader.from(), leader.to()).grown(MARGIN_MM);
-        for (Rectangle other : boxes) {
-            if (bounds.overlaps(other) && other.grown(MARGIN_MM / 2).isMetBy(leader)) {
-                return false;
-            }
-        }
-        return mayCross
-                || lines.stream()
-                        .filter(line -> bounds.overlaps(line.bounds()))
-                        .noneMatch(line -> line.middle().distanceToMm(leader) < MARGIN_MM / 2);
+        return !boxes.anyNear(
+                        leader,
+                        MARGIN_MM,
+                        box -> bounds.overlaps(box) && box.grown(MARGIN_MM / 2).isMetBy(leader))
+                && (mayCross
+                        || !lines.anyNear(
+                                leader,
+                                MARGIN_MM,
+                                line ->
+                                        bounds.overlaps(line.bounds())
+                                                && line.middle().distanceToMm(leader)
+                                                        < MARGIN_MM / 2));
     }
 
     private void take(LabelPlace place) {
-        boxes.add(place.box());
+        occupy(place.box());
         if (place.leader() != null) {
-            lines.add(new Line(place.leader(), 0.1));
+            keep(new Line(place.leader(), 0.1));
         }
     }
 }
