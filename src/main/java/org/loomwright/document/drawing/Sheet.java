@@ -14,9 +14,4 @@ public record Sheet(double widthMm, double heightMm, String title, String footer
     public static Sheet a3(String title, String footer) {
         return new Sheet(420, 297, title, footer);
     }
-
-    /** @return an A4 sheet lying on its side */
-    public static Sheet a4(String title, String footer) {
-        return new Sheet(297, 210, title, footer);
-    }
 }

@@ -48,11 +48,14 @@ public enum Face {
         return font.getWidthPoint(text, (float) sizePt);
     }
 
-    /** The text with everything that the font cannot show replaced by a question mark, so that nothing vanishes unseen. */
+    /**
+     * The text with everything that the font cannot show replaced by a question mark, so that nothing vanishes unseen. Only control
+     * and format characters go without a trace: they show nothing, but could turn the text round.
+     */
     String printable(String text) {
         StringBuilder printable = new StringBuilder();
         text.codePoints()
-                .filter(c -> c >= ' ')
+                .filter(c -> c >= ' ' && Character.getType(c) != Character.FORMAT)
                 .forEach(
                         c -> {
                             if (font.charExists(c)) {

@@ -17,6 +17,7 @@ import java.util.List;
 public record TextStyle(Face face, double sizePt, double leadingPt, double trackingPt, Ink ink) {
 
     private static final double USUAL_LEADING = 1.28;
+    private static final String ELLIPSIS = "\u2026";
 
     /**
      * @param face cut of the type family
@@ -63,6 +64,19 @@ public record TextStyle(Face face, double sizePt, double leadingPt, double track
             wrapPart(face.printable(part), widthPt, lines);
         }
         return lines;
+    }
+
+    /**
+     * @param text one line
+     * @param widthPt width of the line
+     * @return the text, or as much of it as fits with an ellipsis at its end
+     */
+    public String shortened(String text, double widthPt) {
+        List<String> lines = wrap(text, widthPt);
+        if (lines.size() == 1) {
+            return lines.getFirst();
+        }
+        return wrap(text, widthPt - widthOf(ELLIPSIS)).getFirst() + ELLIPSIS;
     }
 
     private void wrapPart(String text, double widthPt, List<String> lines) {

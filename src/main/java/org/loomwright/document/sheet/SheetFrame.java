@@ -26,9 +26,7 @@ final class SheetFrame implements Frame {
         double right = paper.rightPt();
         double head = paper.topPt() - 14;
         String workshop =
-                HEAD.spaced(0.6)
-                        .wrap(sheet.workshop(), paper.bodyWidthPt() * NAME_SHARE)
-                        .getFirst();
+                HEAD.spaced(0.6).shortened(sheet.workshop(), paper.bodyWidthPt() * NAME_SHARE);
         canvas.text(workshop, HEAD.spaced(0.6), left, head - 6);
         canvas.textEndingAt(
                 "Job sheet · work order " + sheet.workOrderNumber(), NUMBER, right, head - 6);

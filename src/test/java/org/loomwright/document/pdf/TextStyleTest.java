@@ -26,6 +26,21 @@ class TextStyleTest {
     }
 
     @Test
+    void aFormatCharacterThatWouldTurnTheTextRoundIsDropped() {
+        assertThat(STYLE.wrap("lamp\u202e left\u200b", 500)).containsExactly("lamp left");
+    }
+
+    @Test
+    void aTextTooLongForItsLineEndsInAnEllipsis() {
+        String name = "Tenter Lane Loom Works ".repeat(9).strip();
+        String shortened = STYLE.shortened(name, 200);
+
+        assertThat(shortened).startsWith("Tenter Lane Loom Works").endsWith("\u2026");
+        assertThat(STYLE.widthOf(shortened)).isLessThanOrEqualTo(200);
+        assertThat(STYLE.shortened("Tenter Lane", 200)).isEqualTo("Tenter Lane");
+    }
+
+    @Test
     void aLineFeedBreaks() {
         assertThat(STYLE.wrap("one\ntwo", 500)).containsExactly("one", "two");
     }

@@ -44,6 +44,8 @@ public final class LabelSpace {
     /** Enough for many times the names of a car's loom; less than a second's work. */
     private static final long MOST_WORK = 4_000_000;
 
+    private static final long MOST_WORK_WITH_LIST = 2 * MOST_WORK;
+
     private final Rectangle area;
     private final CellGrid<Rectangle> boxes;
     private final CellGrid<Line> lines;
@@ -138,6 +140,9 @@ public final class LabelSpace {
 
     private Optional<Rectangle> lowest(double w, double h) {
         for (double top = area.bottomMm() - h; top >= area.topMm(); top -= STEP_MM) {
+            if (work() >= MOST_WORK_WITH_LIST) {
+                return Optional.empty();
+            }
             for (double left = area.leftMm(); left + w <= area.rightMm(); left += STEP_MM) {
                 Rectangle box = new Rectangle(left, top, left + w, top + h);
                 if (isFree(box)) {

@@ -19,11 +19,6 @@ public final class Figures {
 
     private Figures() {}
 
-    /** @return whole millimetres, rounded up, without the unit */
-    public static String wholeMm(Length length) {
-        return length.toMillimetres().setScale(0, RoundingMode.CEILING).toPlainString();
-    }
-
     /** @return millimetres to one decimal, rounded up, without the unit; for diameters, which must not be understated */
     public static String tenthsMm(Length length) {
         return length.toMillimetres().setScale(1, RoundingMode.CEILING).toPlainString();
