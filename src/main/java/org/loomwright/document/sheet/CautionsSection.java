@@ -26,7 +26,9 @@ final class CautionsSection {
 
     private CautionsSection() {}
 
+    /** On a page that the sign-off shares. */
     static void set(Flow flow) {
+        flow.makeRoom(flow.paper().bodyHeightPt());
         flow.section("7  Cautions");
         flow.text(
                 "A loom carries enough energy to start a fire. Local codes, inspection rules and"

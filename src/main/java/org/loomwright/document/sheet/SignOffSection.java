@@ -11,13 +11,13 @@ final class SignOffSection {
 
     private static final TextStyle STAGE = TextStyle.of(Face.BOLD, 10);
     private static final TextStyle LABEL = TextStyle.of(Face.REGULAR, 7);
-    private static final double ROW_PT = 47;
-    private static final double HOLD_PT = 62;
+    private static final double ROW_PT = 43;
+    private static final double HOLD_PT = 56;
     private static final double TICK_PT = 20;
     private static final double REMARK_LINE_PT = 22;
-    private static final int REMARK_LINES = 9;
+    private static final int REMARK_LINES = 5;
     private static final double WHOLE_PT =
-            6 * ROW_PT + HOLD_PT + REMARK_LINES * REMARK_LINE_PT + 80;
+            6 * ROW_PT + HOLD_PT + REMARK_LINES * REMARK_LINE_PT + 70;
 
     private SignOffSection() {}
 
@@ -83,8 +83,8 @@ final class SignOffSection {
     }
 
     private static void remarks(Flow flow) {
-        flow.makeRoom(REMARK_LINE_PT * 5);
-        flow.space(8);
+        flow.makeRoom(REMARK_LINE_PT * REMARK_LINES);
+        flow.space(4);
         flow.heading("As made: what is other than on this sheet, measured diameters, remarks");
         for (int i = 0; i < REMARK_LINES && flow.remainingPt() > REMARK_LINE_PT; i++) {
             double y = flow.take(REMARK_LINE_PT) + REMARK_LINE_PT;
