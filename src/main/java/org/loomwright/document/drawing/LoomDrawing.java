@@ -34,6 +34,10 @@ public final class LoomDrawing {
                     new Share(36, 30, 10),
                     new Share(52, 36, 10));
 
+    /** The same where no devices are named and the sheet is small. */
+    private static final List<Share> CLOSE_SHARES =
+            List.of(new Share(8, 6, 4), new Share(12, 8, 5), new Share(20, 12, 6));
+
     /** Each share costs a layout and all labels: tried by turns up to so many segments in all, but at least one. */
     private static final int WORTH_ALL_SHARES = 300;
 
@@ -50,7 +54,7 @@ public final class LoomDrawing {
     public static Scene of(LoomAnalysis analysis, Sheet sheet) {
         Map<String, Status> status = new LinkedHashMap<>();
         analysis.loom().segments().keySet().forEach(id -> status.put(id, Status.UNCHANGED));
-        return draw(analysis, status, false, sheet);
+        return draw(analysis, status, false, sheet, Detail.DEVICES);
     }
 
     /**
@@ -59,9 +63,19 @@ public final class LoomDrawing {
      * @return the amended loom, with what differs from stock standing out
      */
     public static Scene of(ChangeAnalysis change, Sheet sheet) {
+        return of(change, sheet, Detail.DEVICES);
+    }
+
+    /**
+     * @param change a stock loom beside the amended one
+     * @param sheet what to draw it on
+     * @param detail how much to write
+     * @return the amended loom, with what differs from stock standing out
+     */
+    public static Scene of(ChangeAnalysis change, Sheet sheet, Detail detail) {
         Map<String, Status> status = new LinkedHashMap<>();
         change.segments().forEach(segment -> status.put(segment.segment(), status(segment)));
-        return draw(change.after(), status, true, sheet);
+        return draw(change.after(), status, true, sheet, detail);
     }
 
     private static Status status(SegmentChange change) {
@@ -72,7 +86,11 @@ public final class LoomDrawing {
     }
 
     private static Scene draw(
-            LoomAnalysis analysis, Map<String, Status> status, boolean compared, Sheet sheet) {
+            LoomAnalysis analysis,
+            Map<String, Status> status,
+            boolean compared,
+            Sheet sheet,
+            Detail detail) {
         Rectangle area =
                 new Rectangle(
                         MARGIN_MM,
@@ -80,10 +98,11 @@ public final class LoomDrawing {
                         sheet.widthMm() - MARGIN_MM,
                         sheet.heightMm() - MARGIN_MM - FOOT_MM);
         long shares = Math.clamp(WORTH_ALL_SHARES / status.size(), 1L, SHARES.size());
+        List<Share> ways = detail == Detail.BRANCHES ? CLOSE_SHARES : SHARES;
         LoomPicture picture =
-                SHARES.stream()
+                ways.stream()
                         .limit(shares)
-                        .map(share -> picture(analysis, status, compared, area, share))
+                        .map(share -> picture(analysis, status, compared, area, share, detail))
                         .min(Comparator.comparingDouble(LoomPicture::awkwardness))
                         .orElseThrow();
         LoomLayout layout = picture.layout();
@@ -108,7 +127,8 @@ public final class LoomDrawing {
             Map<String, Status> status,
             boolean compared,
             Rectangle area,
-            Share share) {
+            Share share,
+            Detail detail) {
         LayoutRoom room =
                 new LayoutRoom(
                         Pen.length(area.widthMm() - 2 * share.besideMm()),
@@ -116,7 +136,7 @@ public final class LoomDrawing {
                         Pen.length(share.clearanceMm()));
         LoomLayout layout = LoomLayouter.fit(analysis.loom(), thickness(analysis), room);
         LoomPicture picture = new LoomPicture(analysis, layout, status, compared, area, new Pen());
-        picture.draw();
+        picture.draw(detail);
         return picture;
     }
 

@@ -63,18 +63,28 @@ final class LoomPicture {
         this.callOuts = new CallOuts(pen, space);
     }
 
-    void draw() {
+    void draw(Detail detail) {
         loom.walk().forEach(this::drawLeg);
         loom.walk().forEach(this::drawOpenings);
         loom.nodes().keySet().forEach(this::drawNode);
         writeBreakout(loom.datum());
-        loom.walk().forEach(this::writeMeasure);
+        // Where little room is left, what is hardest to place goes first.
+        if (detail == Detail.BRANCHES) {
+            writeBreakouts();
+            loom.walk().forEach(this::writeMeasure);
+        } else {
+            loom.walk().forEach(this::writeMeasure);
+            writeBreakouts();
+            byRows().forEach(this::writeEnds);
+            loom.walk().forEach(this::writeOpenings);
+        }
+        unnamed = callOuts.writeList();
+    }
+
+    private void writeBreakouts() {
         loom.nodes().keySet().stream()
                 .filter(node -> !node.equals(loom.datum()))
                 .forEach(this::writeBreakout);
-        byRows().forEach(this::writeDevices);
-        loom.walk().forEach(this::writeOpenings);
-        unnamed = callOuts.writeList();
     }
 
     LoomLayout layout() {
@@ -189,22 +199,23 @@ final class LoomPicture {
         }
     }
 
+    private void writeEnds(String node) {
+        if (!texts.devices(node).isEmpty()) {
+            writeDevices(node);
+        } else if (loom.degree(node) == 1 && !node.equals(loom.datum())) {
+            write(
+                    new TextBlock(List.of(new Row(texts.name(node), NAME_MM, false, Ink.BLACK))),
+                    List.of(node(node)),
+                    onward(node),
+                    1.5);
+        }
+    }
+
     private void writeDevices(String node) {
         List<Row> rows =
                 texts.devices(node).stream()
                         .map(text -> new Row(text, NAME_MM, false, Ink.BLACK))
                         .toList();
-        if (rows.isEmpty()) {
-            if (loom.degree(node) == 1 && !node.equals(loom.datum())) {
-                write(
-                        new TextBlock(
-                                List.of(new Row(texts.name(node), NAME_MM, false, Ink.BLACK))),
-                        List.of(node(node)),
-                        onward(node),
-                        1.5);
-            }
-            return;
-        }
         TextBlock block = new TextBlock(rows);
         space.place(block.request(List.of(node(node)), onward(node), 6, footMm(node)))
                 .ifPresentOrElse(

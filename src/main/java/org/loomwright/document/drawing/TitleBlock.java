@@ -21,6 +21,9 @@ final class TitleBlock {
     private static final double LONGEST_BAR_MM = 75;
     private static final double TEXT_MM = 2.3;
 
+    /** The longest line of the legend with its sample. */
+    private static final double LEGEND_MM = 54;
+
     private final Sheet sheet;
     private final LoomLayout layout;
     private final boolean compared;
@@ -71,7 +74,7 @@ final class TitleBlock {
         }
         DatumMark.draw(pen, new Point(xMm + 5, topMm + 16.5));
         pen.text("datum", xMm + 14, topMm + 17.3, TEXT_MM, false);
-        drawOpenings(xMm + widthMm * 0.55, topMm);
+        drawOpenings(xMm + Math.max(widthMm * 0.55, LEGEND_MM), topMm);
     }
 
     private void drawOpenings(double xMm, double topMm) {

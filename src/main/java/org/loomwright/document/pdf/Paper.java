@@ -14,9 +14,6 @@ public record Paper(double widthMm, double heightMm) {
     /** A4 on its side. */
     public static final Paper A4_LANDSCAPE = new Paper(297, 210);
 
-    /** A3 on its side. */
-    public static final Paper A3_LANDSCAPE = new Paper(420, 297);
-
     /** Points in a millimetre, by the definitions of point and inch. */
     public static final double POINTS_PER_MM = 72 / 25.4;
 

@@ -18,8 +18,7 @@ final class DrawingSection {
     private static final String REDUCED =
             "Drawn for a larger sheet and reduced to fit: only its scale bar holds, not the scale"
                     + " in figures.";
-    private static final List<Paper> PAPERS =
-            List.of(Paper.A4, Paper.A4_LANDSCAPE, Paper.A3_LANDSCAPE);
+    private static final List<Paper> PAPERS = List.of(Paper.A4, Paper.A4_LANDSCAPE);
 
     private final JobSheet sheet;
 
@@ -45,9 +44,9 @@ final class DrawingSection {
         flow.newPage(Paper.A4);
     }
 
-    /** @return the largest drawing that an A3 page of the sheet holds at its own scale */
+    /** @return the largest drawing that a page of the sheet holds at its own scale */
     static Sheet largest(String title, String footer) {
-        return new Sheet(widthMm(Paper.A3_LANDSCAPE), heightMm(Paper.A3_LANDSCAPE), title, footer);
+        return new Sheet(widthMm(Paper.A4_LANDSCAPE), heightMm(Paper.A4_LANDSCAPE), title, footer);
     }
 
     /** The smallest paper that holds the scene at its own scale; the largest of all if none does. */

@@ -5,6 +5,7 @@ import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.SegmentChange;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.document.drawing.CrossSectionDrawing;
+import org.loomwright.document.drawing.Detail;
 import org.loomwright.document.drawing.LoomDrawing;
 import org.loomwright.document.scene.Scene;
 
@@ -42,7 +43,8 @@ public record SheetPictures(@Nullable Scene loom, List<BranchPicture> branches) 
             }
         }
         return new SheetPictures(
-                LoomDrawing.of(change, DrawingSection.largest(title, footer)), branches);
+                LoomDrawing.of(change, DrawingSection.largest(title, footer), Detail.BRANCHES),
+                branches);
     }
 
     /**
