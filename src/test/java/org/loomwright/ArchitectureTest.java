@@ -91,31 +91,9 @@ class ArchitectureTest {
                     .resideInAnyPackage(
                             ROOT + "store..", ROOT + "api..", ROOT + "web..", ROOT + "config..");
 
-    @ArchTest
-    static final ArchRule exchangeUsesOnlyCore =
-            noClasses()
-                    .that()
-                    .resideInAPackage(ROOT + "exchange..")
-                    .should()
-                    .dependOnClassesThat(
-                            resideInAPackage(ROOT + ".")
-                                    .and(
-                                            DescribedPredicate.not(
-                                                    resideInAnyPackage(
-                                                            CORE + ".", ROOT + "exchange.."))));
+    @ArchTest static final ArchRule exchangeUsesOnlyCore = usesOnlyCore("exchange");
 
-    @ArchTest
-    static final ArchRule solverUsesOnlyCore =
-            noClasses()
-                    .that()
-                    .resideInAPackage(ROOT + "solver..")
-                    .should()
-                    .dependOnClassesThat(
-                            resideInAPackage(ROOT + ".")
-                                    .and(
-                                            DescribedPredicate.not(
-                                                    resideInAnyPackage(
-                                                            CORE + ".", ROOT + "solver.."))));
+    @ArchTest static final ArchRule solverUsesOnlyCore = usesOnlyCore("solver");
 
     @ArchTest
     static final ArchRule onlyTheSolverKnowsItsLibrary =
@@ -126,18 +104,7 @@ class ArchitectureTest {
                     .dependOnClassesThat()
                     .resideInAPackage("org.ejml..");
 
-    @ArchTest
-    static final ArchRule documentsUseOnlyCore =
-            noClasses()
-                    .that()
-                    .resideInAPackage(ROOT + "document..")
-                    .should()
-                    .dependOnClassesThat(
-                            resideInAPackage(ROOT + ".")
-                                    .and(
-                                            DescribedPredicate.not(
-                                                    resideInAnyPackage(
-                                                            CORE + ".", ROOT + "document.."))));
+    @ArchTest static final ArchRule documentsUseOnlyCore = usesOnlyCore("document");
 
     @ArchTest
     static final ArchRule apiAndWebSeeNeitherEachOtherNorTheStore =
@@ -271,6 +238,17 @@ class ArchitectureTest {
                         .map(javaPackage -> javaPackage.getName())
                         .toList();
         assertThat(packages).as("packages without a null-marked package-info").isEmpty();
+    }
+
+    private static ArchRule usesOnlyCore(String ringPackage) {
+        String own = ROOT + ringPackage + "..";
+        return noClasses()
+                .that()
+                .resideInAPackage(own)
+                .should()
+                .dependOnClassesThat(
+                        resideInAPackage(ROOT + ".")
+                                .and(DescribedPredicate.not(resideInAnyPackage(CORE + ".", own))));
     }
 
     private static ArchCondition<JavaClass> keepToNeighbours() {
