@@ -10,6 +10,7 @@ import org.loomwright.core.catalogue.Covering;
 import org.loomwright.core.catalogue.OpeningKind;
 import org.loomwright.core.catalogue.OpeningSize;
 import org.loomwright.core.catalogue.Provenance;
+import org.loomwright.core.catalogue.Service;
 import org.loomwright.core.catalogue.TerminalType;
 import org.loomwright.core.quantity.CrossSection;
 import org.loomwright.core.quantity.Current;
@@ -51,7 +52,8 @@ public final class CatalogueFiles {
                 rows("conductor-sizes.csv", CatalogueFiles::size),
                 rows("coverings.csv", CatalogueFiles::covering),
                 rows("terminals.csv", CatalogueFiles::terminal),
-                rows("opening-sizes.csv", CatalogueFiles::openingSize));
+                rows("opening-sizes.csv", CatalogueFiles::openingSize),
+                rows("services.csv", CatalogueFiles::service));
     }
 
     static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
@@ -125,6 +127,15 @@ public final class CatalogueFiles {
         return new OpeningSize(
                 OpeningKind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
                 millimetres(row, "clearDiameterMm"),
+                provenance(row, "status", "source"));
+    }
+
+    private static Service service(CSVRecord row) {
+        return new Service(
+                row.get("code"),
+                row.get("name"),
+                List.of(row.get("words").split("\\|")),
+                Service.CircuitKind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
                 provenance(row, "status", "source"));
     }
 

@@ -19,6 +19,7 @@ public final class Catalogue {
     private final Map<String, Covering> coverings;
     private final Map<String, TerminalType> terminals;
     private final List<OpeningSize> openingSizes;
+    private final Map<String, Service> services;
 
     /**
      * @param colours basic colours
@@ -26,6 +27,7 @@ public final class Catalogue {
      * @param coverings kinds of covering
      * @param terminals kinds of terminal
      * @param openingSizes sizes of grommet, tube and clip
+     * @param services what circuits are there for
      * @throws IllegalArgumentException if a short name stands twice in one table
      */
     public Catalogue(
@@ -33,7 +35,8 @@ public final class Catalogue {
             List<ConductorSize> sizes,
             List<Covering> coverings,
             List<TerminalType> terminals,
-            List<OpeningSize> openingSizes) {
+            List<OpeningSize> openingSizes,
+            List<Service> services) {
         this.colours = byName(colours, BaseColour::letters);
         this.sizes = byName(sizes, ConductorSize::designation);
         this.coverings = byName(coverings, Covering::code);
@@ -42,6 +45,7 @@ public final class Catalogue {
                 openingSizes.stream()
                         .sorted(Comparator.comparing(OpeningSize::clearDiameter))
                         .toList();
+        this.services = byName(services, Service::code);
     }
 
     private static <T> Map<String, T> byName(List<T> rows, Function<T, String> name) {
@@ -73,6 +77,24 @@ public final class Catalogue {
     /** @return every terminal, in the order of the table */
     public List<TerminalType> terminals() {
         return List.copyOf(terminals.values());
+    }
+
+    /** @return every service, in the order of the table */
+    public List<Service> services() {
+        return List.copyOf(services.values());
+    }
+
+    /** @return the service, if there is one with this code */
+    public Optional<Service> findService(String code) {
+        return Optional.ofNullable(services.get(code));
+    }
+
+    /**
+     * @param name what a person calls a device
+     * @return the first service of the table that has a word in it
+     */
+    public Optional<Service> findServiceByWords(String name) {
+        return services.values().stream().filter(service -> service.isIn(name)).findFirst();
     }
 
     /** @return the basic colour with these letters, if the code has one */

@@ -64,6 +64,7 @@ public record LoomDocument(
                 device.name(),
                 device.kind(),
                 device.load(),
+                device.particulars().ordered(),
                 by(device.points(), Point::name));
     }
 
