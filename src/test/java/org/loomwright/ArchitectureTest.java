@@ -57,7 +57,18 @@ class ArchitectureTest {
         CORE_NEIGHBOURS.put("difference", List.of("loom", "catalogue"));
         CORE_NEIGHBOURS.put("routing", List.of("loom", "catalogue"));
         CORE_NEIGHBOURS.put("bundle", List.of("geometry", "loom", "catalogue", "routing"));
-        CORE_NEIGHBOURS.put("electrical", List.of("loom", "catalogue", "routing"));
+        CORE_NEIGHBOURS.put(
+                "electrical", List.of("loom", "catalogue", "amendment", "routing", "bundle"));
+        CORE_NEIGHBOURS.put("colour", List.of("loom", "catalogue", "electrical", "routing"));
+        CORE_NEIGHBOURS.put(
+                "finder", List.of("loom", "catalogue", "electrical", "routing", "colour"));
+        CORE_NEIGHBOURS.put(
+                "kit",
+                List.of("loom", "catalogue", "amendment", "electrical", "routing", "colour"));
+        CORE_NEIGHBOURS.put("open", List.of("loom", "catalogue", "amendment", "electrical"));
+        CORE_NEIGHBOURS.put(
+                "period",
+                List.of("loom", "catalogue", "amendment", "difference", "electrical", "colour"));
         CORE_NEIGHBOURS.put("layout", List.of("geometry", "loom", "bundle"));
         CORE_NEIGHBOURS.put(
                 "analysis",

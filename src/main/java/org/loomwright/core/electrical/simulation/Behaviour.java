@@ -14,7 +14,9 @@ import java.util.List;
  */
 public record Behaviour(DeviceKind kind, String from, List<String> to, Element element) {
 
-    static final String BODY = "body";
+    /** The node of a net that is the vehicle's body. */
+    public static final String BODY = "body";
+
     static final String EVERY = "*";
     static final String FALLBACK = "?";
 

@@ -25,8 +25,11 @@ public final class Behaviours {
                 row -> this.rows.computeIfAbsent(row.kind(), kind -> new ArrayList<>()).add(row));
     }
 
-    /** Every element that stands between points of the device. */
-    List<Placed> of(Device device) {
+    /**
+     * @param device any device
+     * @return every element that stands between points of the device
+     */
+    public List<Placed> of(Device device) {
         List<Placed> placed = new ArrayList<>();
         for (Behaviour row : rowsOf(device)) {
             if (!row.isFallback() && row.element() != Element.NONE) {

@@ -10,17 +10,20 @@ import org.loomwright.core.loom.Device;
  * @param to point where it ends, or {@code body}
  * @param element what it is
  */
-record Placed(Device device, String from, String to, Element element) {
+public record Placed(Device device, String from, String to, Element element) {
 
-    String id() {
+    /** @return the id of its branch in the network */
+    public String id() {
         return "device " + device.id() + " " + from + " " + to;
     }
 
-    String fromNode() {
+    /** @return the node of the net where it begins */
+    public String fromNode() {
         return node(from);
     }
 
-    String toNode() {
+    /** @return the node of the net where it ends: {@code body}, or {@code device/point} */
+    public String toNode() {
         return to.equals(Behaviour.BODY) ? Behaviour.BODY : node(to);
     }
 
