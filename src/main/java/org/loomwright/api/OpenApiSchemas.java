@@ -7,6 +7,7 @@ final class OpenApiSchemas {
 
     static final String LOOM = PLACE + "Loom";
     static final String AMENDMENTS = PLACE + "Amendments";
+    static final String ACCEPTED = PLACE + "Accepted";
     static final String SETTINGS = PLACE + "Settings";
     static final String NEW_SPECIFICATION = PLACE + "NewSpecification";
     static final String SPECIFICATION = PLACE + "Specification";

@@ -3,9 +3,11 @@ package org.loomwright.api;
 import org.loomwright.app.Specifications;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.JsonThing;
 import org.loomwright.exchange.SettingsJson;
@@ -45,10 +47,15 @@ record SpecificationBody(UUID loomId, Specifications.Wishes wishes) {
                 thing.has("settings")
                         ? SettingsJson.read(thing.part("settings"), "/settings")
                         : Outcome.accepted(AnalysisSettings.USUAL);
+        Outcome<List<AcceptedFinding>> accepted =
+                thing.has("accepted")
+                        ? AcceptedJson.read(thing.part("accepted"), "/accepted")
+                        : Outcome.accepted(List.of());
         return new Specifications.Wishes(
                 title,
                 orNoting(amendments, List.of(), thing),
-                orNoting(settings, AnalysisSettings.USUAL, thing));
+                orNoting(settings, AnalysisSettings.USUAL, thing),
+                orNoting(accepted, List.of(), thing));
     }
 
     private static <T> T orNoting(Outcome<T> outcome, T otherwise, JsonThing thing) {

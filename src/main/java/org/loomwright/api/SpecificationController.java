@@ -17,6 +17,7 @@ import org.loomwright.app.SpecificationStore;
 import org.loomwright.app.Specifications;
 import org.loomwright.app.StoredRevision;
 import org.loomwright.app.StoredSpecification;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentWriter;
 import org.loomwright.exchange.AnalysisWriter;
 import org.loomwright.exchange.DifferenceWriter;
@@ -78,7 +79,8 @@ class SpecificationController {
             Instant createdAt,
             Instant updatedAt,
             @Schema(ref = OpenApiSchemas.AMENDMENTS) JsonNode amendments,
-            @Schema(ref = OpenApiSchemas.SETTINGS) JsonNode settings) {}
+            @Schema(ref = OpenApiSchemas.SETTINGS) JsonNode settings,
+            @Schema(ref = OpenApiSchemas.ACCEPTED) JsonNode accepted) {}
 
     /** A line of the list of specifications. */
     @Schema(name = "SpecificationSummary")
@@ -119,7 +121,8 @@ class SpecificationController {
                 specification.createdAt(),
                 specification.updatedAt(),
                 AmendmentWriter.write(wishes.amendments()),
-                SettingsJson.write(wishes.settings()));
+                SettingsJson.write(wishes.settings()),
+                AcceptedJson.write(wishes.accepted()));
     }
 
     @Operation(

@@ -94,13 +94,13 @@ public class Revisions {
         }
     }
 
-    private static ObjectNode document(
-            StoredSpecification specification, Analyses.Amended amended) {
+    private ObjectNode document(StoredSpecification specification, Analyses.Amended amended) {
         return RevisionWriter.write(
                 specification.id(),
                 specification.draft().title(),
                 amended.amendments(),
                 amended.settings(),
+                specifications.wishes(specification).accepted(),
                 amended.analysis());
     }
 

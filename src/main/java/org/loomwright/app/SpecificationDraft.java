@@ -7,6 +7,11 @@ package org.loomwright.app;
  * @param stock the loom that it starts from
  * @param amendmentsJson canonical JSON list of the amendments
  * @param settingsJson canonical JSON object of the settings to calculate with
+ * @param acceptedJson canonical JSON list of the findings that the customer accepts
  */
 public record SpecificationDraft(
-        String title, LoomContent stock, String amendmentsJson, String settingsJson) {}
+        String title,
+        LoomContent stock,
+        String amendmentsJson,
+        String settingsJson,
+        String acceptedJson) {}

@@ -3,10 +3,12 @@ package org.loomwright.app;
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.AmendmentWriter;
 import org.loomwright.exchange.CanonicalJson;
@@ -52,11 +54,17 @@ public class Specifications {
      * @param title what it is called
      * @param amendments what is to be changed, in order
      * @param settings what to calculate with
+     * @param accepted findings that the customer takes as they are
      */
-    public record Wishes(String title, List<Amendment> amendments, AnalysisSettings settings) {
+    public record Wishes(
+            String title,
+            List<Amendment> amendments,
+            AnalysisSettings settings,
+            List<AcceptedFinding> accepted) {
 
         public Wishes {
             amendments = List.copyOf(amendments);
+            accepted = List.copyOf(accepted);
         }
     }
 
@@ -137,7 +145,10 @@ public class Specifications {
                                 .then(json -> AmendmentReader.read(json, ""))),
                 readBack(
                         StrictJson.parse(bytes(draft.settingsJson()))
-                                .then(json -> SettingsJson.read(json, ""))));
+                                .then(json -> SettingsJson.read(json, ""))),
+                readBack(
+                        StrictJson.parse(bytes(draft.acceptedJson()))
+                                .then(json -> AcceptedJson.read(json, ""))));
     }
 
     /**
@@ -164,6 +175,8 @@ public class Specifications {
                                         CanonicalJson.of(AmendmentWriter.write(wishes.amendments()))
                                                 .text(),
                                         CanonicalJson.of(SettingsJson.write(wishes.settings()))
+                                                .text(),
+                                        CanonicalJson.of(AcceptedJson.write(wishes.accepted()))
                                                 .text()));
     }
 

@@ -85,7 +85,8 @@ class DemoData implements ApplicationRunner {
                                 new Specifications.Wishes(
                                         additions.get("title").stringValue(),
                                         amendments,
-                                        AnalysisSettings.USUAL),
+                                        AnalysisSettings.USUAL,
+                                        List.of()),
                                 Request.unmarked()));
         StoredRevision revision =
                 revisions.freeze(specification.id(), specification.version(), RESTORER);

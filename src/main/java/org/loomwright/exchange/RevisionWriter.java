@@ -3,6 +3,7 @@ package org.loomwright.exchange;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
+import org.loomwright.core.finding.AcceptedFinding;
 
 import tools.jackson.databind.node.ObjectNode;
 
@@ -15,6 +16,9 @@ public final class RevisionWriter {
     /** Name of the member that holds the analysis. */
     public static final String ANALYSIS = "analysis";
 
+    /** Name of the member that holds the findings that the customer accepts. */
+    public static final String ACCEPTED = "accepted";
+
     private static final int FORMAT_VERSION = 1;
 
     private RevisionWriter() {}
@@ -24,6 +28,7 @@ public final class RevisionWriter {
      * @param title what it is called
      * @param amendments what is to be changed, in order
      * @param settings what was calculated with
+     * @param accepted findings that the customer takes as they are
      * @param analysis what was calculated, with stock and amended loom
      * @return the document
      */
@@ -32,6 +37,7 @@ public final class RevisionWriter {
             String title,
             List<Amendment> amendments,
             AnalysisSettings settings,
+            List<AcceptedFinding> accepted,
             ChangeAnalysis analysis) {
         ObjectNode json = JsonParts.object();
         json.put("formatVersion", FORMAT_VERSION);
@@ -40,6 +46,7 @@ public final class RevisionWriter {
         json.set("stock", LoomWriter.write(analysis.before().loom().document()));
         json.set("amendments", AmendmentWriter.write(amendments));
         json.set("settings", SettingsJson.write(settings));
+        json.set(ACCEPTED, AcceptedJson.write(accepted));
         json.set("amended", LoomWriter.write(analysis.after().loom().document()));
         json.set(ANALYSIS, AnalysisWriter.write(analysis));
         return json;

@@ -64,6 +64,7 @@ class JpaSpecificationStore implements SpecificationStore {
                         contents.keep(draft.stock()),
                         draft.amendmentsJson(),
                         draft.settingsJson(),
+                        draft.acceptedJson(),
                         PageStart.kept(at));
         Optional<SpecificationEntity> specification = specifications.findById(id);
         ChangedRows.judge(
@@ -127,7 +128,8 @@ class JpaSpecificationStore implements SpecificationStore {
                         head.title(),
                         new LoomContent(stock.hash(), stock.document().ordered()),
                         head.amendmentsJson(),
-                        head.settingsJson());
+                        head.settingsJson(),
+                        head.acceptedJson());
         return new StoredSpecification(
                 head.id(),
                 head.loomId(),

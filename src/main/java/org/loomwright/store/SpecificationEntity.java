@@ -21,6 +21,7 @@ class SpecificationEntity {
     private @Nullable UUID loomId;
     private String amendmentsJson;
     private String settingsJson;
+    private String acceptedJson;
     private long version;
     private Instant createdAt;
     private Instant updatedAt;
@@ -41,6 +42,7 @@ class SpecificationEntity {
         this.stockContentId = stockContentId;
         this.amendmentsJson = draft.amendmentsJson();
         this.settingsJson = draft.settingsJson();
+        this.acceptedJson = draft.acceptedJson();
         this.version = 1;
         this.createdAt = createdAt;
         this.updatedAt = createdAt;
@@ -68,6 +70,10 @@ class SpecificationEntity {
 
     String settingsJson() {
         return settingsJson;
+    }
+
+    String acceptedJson() {
+        return acceptedJson;
     }
 
     long version() {

@@ -20,6 +20,7 @@ interface SpecificationRepository extends Repository<SpecificationEntity, UUID> 
             set specification.title = :title, specification.stockContentId = :stockContentId,
                 specification.amendmentsJson = :amendmentsJson,
                 specification.settingsJson = :settingsJson,
+                specification.acceptedJson = :acceptedJson,
                 specification.updatedAt = :at, specification.version = specification.version + 1
             where specification.id = :id and specification.version = :version
             """)
@@ -30,5 +31,6 @@ interface SpecificationRepository extends Repository<SpecificationEntity, UUID> 
             long stockContentId,
             String amendmentsJson,
             String settingsJson,
+            String acceptedJson,
             Instant at);
 }

@@ -75,7 +75,7 @@ class WorkOrderStoreIntegrationTest {
         assertThat(specifications.get(made.id())).isEqualTo(made);
         SpecificationDraft second =
                 new SpecificationDraft(
-                        "second", Contents.small(2), "[{\"id\":\"A1\"}]", "{\"a\":1}");
+                        "second", Contents.small(2), "[{\"id\":\"A1\"}]", "{\"a\":1}", "[]");
         StoredSpecification changed =
                 run(() -> specifications.change(made.id(), 1, second, NOON.plusSeconds(1)));
         assertThat(changed.version()).isEqualTo(2);
@@ -88,7 +88,8 @@ class WorkOrderStoreIntegrationTest {
 
     @Test
     void textThatIsNoJsonIsRefused() {
-        SpecificationDraft broken = new SpecificationDraft("broken", Contents.small(1), "[", "{}");
+        SpecificationDraft broken =
+                new SpecificationDraft("broken", Contents.small(1), "[", "{}", "[]");
         assertThatThrownBy(
                         () ->
                                 run(
@@ -263,7 +264,7 @@ class WorkOrderStoreIntegrationTest {
     }
 
     private StoredSpecification specify(LoomContent stock) {
-        SpecificationDraft draft = new SpecificationDraft("first", stock, "[]", "{}");
+        SpecificationDraft draft = new SpecificationDraft("first", stock, "[]", "{}", "[]");
         return run(() -> specifications.create(UUID.randomUUID(), null, draft, NOON));
     }
 
