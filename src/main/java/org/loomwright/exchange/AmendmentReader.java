@@ -155,7 +155,7 @@ public final class AmendmentReader {
 
     private static Amendment addDevice(JsonThing json, Head head) {
         return new Amendment.AddDevice(
-                head.id, head.reason, LoomReader.device(json.child("device", ThingKind.DEVICE)));
+                head.id, head.reason, DeviceJson.read(json.child("device", ThingKind.DEVICE)));
     }
 
     private static Amendment changeCovering(JsonThing json, Head head) {

@@ -73,7 +73,7 @@ public final class AmendmentWriter {
                     json.put("segment", a.segment())
                             .set("lengthMm", JsonParts.millimetres(a.length()));
             case Amendment.RemoveBranch a -> json.put("segment", a.segment());
-            case Amendment.AddDevice a -> json.set("device", LoomWriter.device(a.device()));
+            case Amendment.AddDevice a -> json.set("device", DeviceJson.write(a.device()));
             case Amendment.RemoveDevice a -> json.put("device", a.device());
             case Amendment.ChangeCovering a ->
                     json.put("segment", a.segment()).set("finish", LoomWriter.finish(a.finish()));

@@ -259,6 +259,12 @@ public final class JsonThing {
         }
     }
 
+    /** A decimal that must be there, read as {@link #findDecimal} does; {@code harmless} stands in for a wrong one. */
+    public <T> T decimal(String field, Function<BigDecimal, T> quantity, String rule, T harmless) {
+        T value = readDecimal(require(field), field, quantity, rule);
+        return value == null ? harmless : value;
+    }
+
     /** @return millimetres that must be there */
     public Length length(String field) {
         return readLength(require(field), field);
@@ -309,6 +315,11 @@ public final class JsonThing {
         String choices = Stream.of(all).map(JsonThing::kebab).collect(Collectors.joining(", "));
         fault("json.unknown-word", field, "must be one of: " + choices);
         return all[0];
+    }
+
+    /** @return one of the words of an enum, or null where there is none */
+    public <E extends Enum<E>> @Nullable E findChoice(String field, Class<E> type) {
+        return has(field) ? choice(field, type) : null;
     }
 
     /** How an enum constant is written in JSON: {@code UNDER_COVER} is {@code under-cover}. */

@@ -6,22 +6,19 @@ import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.Departure;
-import org.loomwright.core.loom.Device;
-import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.Evidence;
 import org.loomwright.core.loom.Finish;
+import org.loomwright.core.loom.Fitting;
 import org.loomwright.core.loom.Hand;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
-import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
-import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
 import tools.jackson.databind.JsonNode;
@@ -62,30 +59,30 @@ public final class LoomReader {
                 json.text("datum"),
                 json.list("nodes", ThingKind.NODE, LoomReader::node),
                 json.list("segments", ThingKind.SEGMENT, LoomReader::segment),
-                json.list("devices", ThingKind.DEVICE, LoomReader::device),
+                json.list("devices", ThingKind.DEVICE, DeviceJson::read),
                 json.list("wires", ThingKind.WIRE, LoomReader::wire),
                 json.listIfAny("checks", ThingKind.CHECK, LoomReader::check));
     }
 
     private static VehicleSheet vehicle(JsonThing json) {
-        Voltage system =
-                json.findDecimal(
-                        "systemVoltageV",
-                        Voltage::ofVolts,
-                        "must be volts, at most three decimals");
-        if (!json.has("systemVoltageV")) {
-            json.fault("json.missing-field", "systemVoltageV", "is missing");
-        }
         VehicleSheet vehicle =
                 new VehicleSheet(
                         json.text("name"),
                         json.whole("year"),
                         json.choice("hand", Hand.class),
                         json.choice("earth", EarthPolarity.class),
-                        system == null ? Voltage.ofMillivolts(0) : system,
+                        systemVoltage(json),
                         json.texts("notStandard"));
         json.refuseOthers();
         return vehicle;
+    }
+
+    static Voltage systemVoltage(JsonThing json) {
+        return json.decimal(
+                "systemVoltageV",
+                Voltage::ofVolts,
+                "must be volts, at most three decimals",
+                Voltage.ofMillivolts(0));
     }
 
     static Node node(JsonThing json) {
@@ -149,27 +146,6 @@ public final class LoomReader {
         return opening;
     }
 
-    static Device device(JsonThing json) {
-        Device device =
-                new Device(
-                        json.text("id"),
-                        json.text("name"),
-                        json.choice("kind", DeviceKind.class),
-                        json.findDecimal(
-                                "loadA",
-                                Current::ofAmperes,
-                                "must be amperes, at most three decimals"),
-                        json.list("points", ThingKind.POINT, LoomReader::point));
-        json.refuseOthers();
-        return device;
-    }
-
-    private static Point point(JsonThing json) {
-        Point point = new Point(json.text("name"), json.text("node"), json.length("tailMm"));
-        json.refuseOthers();
-        return point;
-    }
-
     static Wire wire(JsonThing json) {
         Wire wire =
                 new Wire(
@@ -200,7 +176,12 @@ public final class LoomReader {
     }
 
     static WireEnd wireEnd(JsonThing json) {
-        WireEnd end = new WireEnd(json.text("device"), json.text("point"), json.text("terminal"));
+        WireEnd end =
+                new WireEnd(
+                        json.text("device"),
+                        json.text("point"),
+                        json.text("terminal"),
+                        json.findChoice("fitted", Fitting.class));
         json.refuseOthers();
         return end;
     }

@@ -1,13 +1,11 @@
 package org.loomwright.exchange;
 
 import org.loomwright.core.loom.Departure;
-import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.Finish;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
-import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
@@ -36,7 +34,7 @@ public final class LoomWriter {
         json.put("datum", ordered.datum());
         json.set("nodes", JsonParts.array(ordered.nodes(), LoomWriter::node));
         json.set("segments", JsonParts.array(ordered.segments(), LoomWriter::segment));
-        json.set("devices", JsonParts.array(ordered.devices(), LoomWriter::device));
+        json.set("devices", JsonParts.array(ordered.devices(), DeviceJson::write));
         json.set("wires", JsonParts.array(ordered.wires(), LoomWriter::wire));
         json.set("checks", JsonParts.array(ordered.checks(), LoomWriter::check));
         return json;
@@ -108,26 +106,6 @@ public final class LoomWriter {
         return json;
     }
 
-    static ObjectNode device(Device device) {
-        ObjectNode json = JsonParts.object();
-        json.put("id", device.id());
-        json.put("name", device.name());
-        json.put("kind", JsonThing.kebab(device.kind()));
-        if (device.load() != null) {
-            json.put("loadA", device.load().toAmperes());
-        }
-        json.set("points", JsonParts.array(device.points(), LoomWriter::point));
-        return json;
-    }
-
-    private static ObjectNode point(Point point) {
-        ObjectNode json = JsonParts.object();
-        json.put("name", point.name());
-        json.put("node", point.node());
-        json.set("tailMm", JsonParts.millimetres(point.tail()));
-        return json;
-    }
-
     static ObjectNode wire(Wire wire) {
         ObjectNode json = JsonParts.object();
         json.put("id", wire.id());
@@ -141,10 +119,14 @@ public final class LoomWriter {
     }
 
     static ObjectNode wireEnd(WireEnd end) {
-        return JsonParts.object()
-                .put("device", end.device())
-                .put("point", end.point())
-                .put("terminal", end.terminal());
+        ObjectNode json = JsonParts.object();
+        json.put("device", end.device());
+        json.put("point", end.point());
+        json.put("terminal", end.terminal());
+        if (end.fitted() != null) {
+            json.put("fitted", JsonThing.kebab(end.fitted()));
+        }
+        return json;
     }
 
     private static ObjectNode check(EndToEnd check) {

@@ -107,6 +107,16 @@ class DemoSchemaTest {
                     /devices/0                   | loadA        | -1
                     /devices/0                   | points       | []
                     /devices/0/points/0          | tailMm       | 5001
+                    /devices/0                   | serves       | ""
+                    /devices/0                   | ratingA      | 0
+                    /devices/0                   | voltageV     | 3
+                    /devices/0                   | needsEarth   | "wet"
+                    /devices/0                   | fuses        | [{"from": "1", "to": "2", "style": "blade"}]
+                    /devices/0                   | fuses        | [{"from": "1", "to": "2", "style": "tin", "markedA": 5}]
+                    /devices/0                   | fuses        | [{"from": "1", "to": "2", "style": "blade", "markedA": 501}]
+                    /devices/0/points/0          | takes        | 0
+                    /devices/0/points/0          | takes        | 51
+                    /wires/0/a                   | fitted       | "later"
                     /wires/0                     | colour       | "L"
                     /wires/0                     | condition    | "so-so"
                     /wires/0/a                   | way          | 3

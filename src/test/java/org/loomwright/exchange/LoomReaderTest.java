@@ -157,6 +157,71 @@ class LoomReaderTest {
                 "/wires/0/colour");
     }
 
+    private static String withDevice(String fields) {
+        return changed("\"kind\":\"fuse-box\"", "\"kind\":\"fuse-box\"," + fields);
+    }
+
+    @Test
+    void whatNobodySaysOfADeviceIsNotWritten() {
+        assertThat(RIGHT).contains("\"kind\":\"fuse-box\"");
+        for (String field :
+                List.of(
+                        "serves",
+                        "ratingA",
+                        "voltageV",
+                        "needsEarth",
+                        "fuses",
+                        "takes",
+                        "fitted")) {
+            assertThat(RIGHT).doesNotContain("\"" + field + "\"");
+        }
+    }
+
+    @Test
+    void everyParticularOfADeviceIsRead() {
+        assertThat(
+                        faults(
+                                withDevice(
+                                        """
+                                        "serves":"horns","ratingA":30,"voltageV":12,"needsEarth":"negative",
+                                        "fuses":[{"from":"1","to":"2","style":"blade","markedA":15.5}]
+                                        """)))
+                .isEmpty();
+    }
+
+    @Test
+    void aFuseThatSaysTooLittleOrTooMuchIsRefusedWithItsPlace() {
+        assertThat(
+                        faults(
+                                withDevice(
+                                        """
+                                        "ratingA":1.0001,"fuses":[{"from":"1","style":"wire","markedA":"15","colour":"blue"}]
+                                        """)))
+                .extracting(finding -> finding.code() + " " + finding.subject().pointer())
+                .containsExactlyInAnyOrder(
+                        "json.number-too-fine /devices/1/ratingA",
+                        "json.missing-field /devices/1/fuses/0/to",
+                        "json.unknown-word /devices/1/fuses/0/style",
+                        "json.wrong-type /devices/1/fuses/0/markedA",
+                        "json.unknown-field /devices/1/fuses/0/colour");
+    }
+
+    @Test
+    void whatIsLeftOutMayNotBeNull() {
+        assertFault(withDevice("\"serves\":null"), "json.wrong-type", "/devices/1/serves");
+        assertFault(withDevice("\"needsEarth\":null"), "json.wrong-type", "/devices/1/needsEarth");
+    }
+
+    @Test
+    void aTerminalIsFittedBeforeOrAfterTheCoveringOrEither() {
+        String at = "\"terminal\":\"bullet-4.7\"";
+        assertThat(faults(changed(at, at + ",\"fitted\":\"before-covering\""))).isEmpty();
+        assertFault(
+                changed(at, at + ",\"fitted\":\"later\""),
+                "json.unknown-word",
+                "/wires/0/a/fitted");
+    }
+
     @Test
     void allFaultsAreReportedTogether() {
         String json =

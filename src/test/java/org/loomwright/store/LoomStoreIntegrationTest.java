@@ -13,10 +13,21 @@ import org.loomwright.app.Page;
 import org.loomwright.app.PageKey;
 import org.loomwright.app.StaleVersionException;
 import org.loomwright.app.StoredLoom;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.catalogue.WireColour;
+import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
+import org.loomwright.core.loom.FittedFuse;
+import org.loomwright.core.loom.Fitting;
 import org.loomwright.core.loom.LoomDocument;
+import org.loomwright.core.loom.Particulars;
+import org.loomwright.core.loom.Point;
+import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.Wire;
+import org.loomwright.core.loom.WireEnd;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Voltage;
 import org.loomwright.testing.DatabaseTest;
 import org.loomwright.testing.LoomSketch;
 import org.loomwright.testing.RandomLooms;
@@ -77,6 +88,46 @@ class LoomStoreIntegrationTest {
             sketch.device("D" + kind.ordinal(), kind, "N2");
         }
         LoomContent content = Contents.of(sketch.document());
+        create(content, NOON);
+        assertThat(contents.get(content.hash())).isEqualTo(content.document().ordered());
+    }
+
+    @Test
+    void whatIsSaidOfDevicesPointsAndEndsComesBack() {
+        Device box =
+                new Device(
+                        "D1",
+                        "fuse box",
+                        DeviceKind.FUSE_BOX,
+                        null,
+                        new Particulars(
+                                "horns",
+                                Current.ofMilliamperes(30_001),
+                                Voltage.ofMillivolts(6_000),
+                                EarthPolarity.NEGATIVE,
+                                List.of(
+                                        new FittedFuse(
+                                                "B",
+                                                "A",
+                                                FuseStyle.GLASS_BLOW_MARKED,
+                                                Current.ofMilliamperes(35_000)))),
+                        List.of(
+                                new Point("A", "N1", LoomSketch.mm(80), 50),
+                                new Point("B", "N1", LoomSketch.mm(80), 1)));
+        Wire wire =
+                LoomSketch.plainWire("W1", "NU", "D1/A", "D2/1")
+                        .withEnd(Side.A, new WireEnd("D1", "A", "ring-5", Fitting.AFTER_COVERING))
+                        .withEnd(
+                                Side.B,
+                                new WireEnd("D2", "1", "bullet-4.7", Fitting.BEFORE_COVERING));
+        LoomContent content =
+                Contents.of(
+                        new LoomSketch("N1")
+                                .segment("S1", "N1", "N2", 600)
+                                .device(box)
+                                .device("D2", DeviceKind.HORN, "N2")
+                                .wire(wire)
+                                .document());
         create(content, NOON);
         assertThat(contents.get(content.hash())).isEqualTo(content.document().ordered());
     }

@@ -41,6 +41,7 @@ class WrittenOnceIntegrationTest {
                     "opening/name",
                     "device/load_ma",
                     "device_point/tail_um",
+                    "device_fuse/marked_ma",
                     "wire/body",
                     "end_to_end_check/measured_um",
                     "revision/document",
@@ -68,6 +69,7 @@ class WrittenOnceIntegrationTest {
                     "insert into device values (1, 'D1', 'lamp', 'lamp', 5)",
                     "insert into device_point values (1, 'D1', '1', 'N1', 0), (1, 'D1', '2', 'N2',"
                             + " 0)",
+                    "insert into device_fuse values (1, 'D1', '1', '2', 'blade', 15000)",
                     """
                     insert into wire values (
                         1, 'W1', 'side', 'R', null, '9/0.30', 'D1', '1', 't', 'D1', '2', 't', 'good')
@@ -107,6 +109,7 @@ class WrittenOnceIntegrationTest {
                     "insert into opening values (1, 'O9', 'S1', 'late', 'hole', 1, 1, 'opens')",
                     "insert into device values (1, 'D9', 'late', 'lamp', 5)",
                     "insert into device_point values (1, 'D1', '9', 'N1', 0)",
+                    "insert into device_fuse values (1, 'D1', '2', '1', 'blade', 15000)",
                     """
                     insert into wire values (
                         1, 'W9', 'late', 'R', null, '9/0.30', 'D1', '1', 't', 'D1', '2', 't', 'good')

@@ -1,24 +1,31 @@
 package org.loomwright.testing;
 
+import org.jspecify.annotations.Nullable;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.catalogue.OpeningKind;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.EndToEnd;
+import org.loomwright.core.loom.FittedFuse;
+import org.loomwright.core.loom.Fitting;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
 import org.loomwright.core.loom.Opening.PassDirection;
+import org.loomwright.core.loom.Particulars;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.Voltage;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +41,13 @@ public final class RandomLooms {
     private static final List<String> SIZES = List.of("14/0.30", "28/0.30", "44/0.30", "9/0.30");
     private static final List<String> TERMINALS = List.of("bullet-4.7", "ring-5", "screw-end");
 
+    private static final List<String> SERVICES = List.of("horns", "radio", "side-lamps");
+
     private final Random random;
+
+    /** For what need not be said of a device; a source of its own, so that the rest does not depend on it. */
+    private final Random facts;
+
     private final Size size;
     private final List<Node> nodes = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
@@ -61,6 +74,7 @@ public final class RandomLooms {
 
     private RandomLooms(long seed, Size size) {
         this.random = new Random(seed);
+        this.facts = new Random(~seed);
         this.size = size;
     }
 
@@ -152,10 +166,40 @@ public final class RandomLooms {
         int count = 1 + random.nextInt(3);
         for (int i = 1; i <= count; i++) {
             points.add(
-                    new Point(Integer.toString(i), pick(nodes).id(), length(random.nextInt(300))));
+                    new Point(
+                            Integer.toString(i),
+                            pick(nodes).id(),
+                            length(random.nextInt(300)),
+                            maybe(List.of(1, 2, 50))));
         }
         Current load = random.nextBoolean() ? Current.ofMilliamperes(random.nextInt(9000)) : null;
-        return new Device(id, "device " + id, pick(List.of(DeviceKind.values())), load, points);
+        DeviceKind kind = pick(List.of(DeviceKind.values()));
+        return new Device(id, "device " + id, kind, load, particulars(kind, points), points);
+    }
+
+    private Particulars particulars(DeviceKind kind, List<Point> points) {
+        boolean fused = kind == DeviceKind.FUSE_BOX || kind == DeviceKind.FUSE;
+        return new Particulars(
+                maybe(SERVICES),
+                maybe(List.of(Current.ofMilliamperes(1 + facts.nextInt(90_000)))),
+                maybe(List.of(Voltage.ofMillivolts(6_000), Voltage.ofMillivolts(12_000))),
+                maybe(List.of(EarthPolarity.values())),
+                fused ? fuses(points) : List.of());
+    }
+
+    private List<FittedFuse> fuses(List<Point> points) {
+        List<FittedFuse> fuses = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            FuseStyle style = FuseStyle.values()[facts.nextInt(FuseStyle.values().length)];
+            Current marked = Current.ofMilliamperes(1 + facts.nextInt(60_000));
+            fuses.add(
+                    new FittedFuse(points.get(i).name(), points.getFirst().name(), style, marked));
+        }
+        return fuses;
+    }
+
+    private <T> @Nullable T maybe(List<T> choices) {
+        return facts.nextInt(3) == 0 ? choices.get(facts.nextInt(choices.size())) : null;
     }
 
     private Wire wire(String id) {
@@ -172,7 +216,11 @@ public final class RandomLooms {
     }
 
     private WireEnd end(Device device) {
-        return new WireEnd(device.id(), pick(device.points()).name(), pick(TERMINALS));
+        return new WireEnd(
+                device.id(),
+                pick(device.points()).name(),
+                pick(TERMINALS),
+                maybe(List.of(Fitting.values())));
     }
 
     private Length length(int aboutMm) {

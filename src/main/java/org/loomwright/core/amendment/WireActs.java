@@ -87,7 +87,11 @@ final class WireActs {
                         wire -> {
                             WireEnd end = wire.now().end(side);
                             WireEnd changed =
-                                    new WireEnd(end.device(), end.point(), amendment.terminal());
+                                    new WireEnd(
+                                            end.device(),
+                                            end.point(),
+                                            amendment.terminal(),
+                                            end.fitted());
                             if (changeTo(wire, wire.now().withEnd(side, changed), step)) {
                                 step.writes(
                                         ThingKind.WIRE,

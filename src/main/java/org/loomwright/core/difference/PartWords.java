@@ -5,11 +5,15 @@ import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.Finish;
+import org.loomwright.core.loom.FittedFuse;
+import org.loomwright.core.loom.Fitting;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
+import org.loomwright.core.loom.Particulars;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.VehicleSheet;
@@ -65,8 +69,12 @@ final class PartWords {
         }
 
         Fields say(String field, Enum<?> value) {
-            return say(field, value.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+            return say(field, words(value));
         }
+    }
+
+    private static String words(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private void addLoom(Loom loom) {
@@ -139,17 +147,45 @@ final class PartWords {
     }
 
     private void addDevice(Device device) {
-        new Fields(ThingKind.DEVICE, device.id())
-                .say("name", device.name())
-                .say("kind", device.kind().words())
-                .say("load", device.load());
+        Fields fields =
+                new Fields(ThingKind.DEVICE, device.id())
+                        .say("name", device.name())
+                        .say("kind", device.kind().words())
+                        .say("load", device.load());
+        addParticulars(fields, device.particulars());
         device.points().forEach(point -> addPoint(device, point));
+    }
+
+    private static void addParticulars(Fields fields, Particulars particulars) {
+        EarthPolarity earth = particulars.needsEarth();
+        fields.say("serves", particulars.serves())
+                .say("rating", particulars.rating())
+                .say("made for", particulars.voltage())
+                .say("needs earth", earth == null ? null : words(earth))
+                .say("fuses", fuses(particulars.fuses()));
+    }
+
+    private static @Nullable String fuses(List<FittedFuse> fuses) {
+        return fuses.isEmpty()
+                ? null
+                : fuses.stream().map(PartWords::fuse).collect(Collectors.joining(", "));
+    }
+
+    private static String fuse(FittedFuse fuse) {
+        return "%s to %s %s (%s)"
+                .formatted(fuse.from(), fuse.to(), fuse.marked(), fuse.style().words());
     }
 
     private void addPoint(Device device, Point point) {
         new Fields(ThingKind.POINT, device.id() + "/" + point.name())
                 .say("at node", point.node())
-                .say("tail", point.tail());
+                .say("tail", point.tail())
+                .say("room", room(point));
+    }
+
+    private static @Nullable String room(Point point) {
+        Integer takes = point.takes();
+        return takes == null ? null : takes + (takes == 1 ? " wire end" : " wire ends");
     }
 
     private void addWire(Wire wire) {
@@ -163,7 +199,9 @@ final class PartWords {
     }
 
     private static String end(WireEnd end) {
-        return end.place() + " with " + end.terminal();
+        Fitting fitted = end.fitted();
+        String terminal = end.place() + " with " + end.terminal();
+        return fitted == null ? terminal : "%s, fitted %s".formatted(terminal, fitted.words());
     }
 
     private void addCheck(EndToEnd check) {

@@ -1,6 +1,7 @@
 package org.loomwright.core.loom;
 
 import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.Voltage;
 
 /**
  * What is taken as sane for a vehicle's loom. Beyond these a reading or a document is a slip, not a loom. Own choice, common
@@ -41,5 +42,21 @@ public final class LoomLimits {
     /** Largest current of a device: a starter's. */
     public static final int MOST_MILLIAMPERES = 1_000_000;
 
+    /** Largest figure on a fuse. */
+    public static final int LARGEST_FUSE_MILLIAMPERES = 500_000;
+
+    /** Most wire ends that find room on one point: a bus bar's. */
+    public static final int MOST_ENDS_ON_A_POINT = 50;
+
+    /** Lowest nominal voltage of a vehicle or a device. */
+    public static final Voltage LOWEST_VOLTAGE = Voltage.ofMillivolts(4_000);
+
+    /** Highest nominal voltage of a vehicle or a device. */
+    public static final Voltage HIGHEST_VOLTAGE = Voltage.ofMillivolts(48_000);
+
     private LoomLimits() {}
+
+    static boolean isSane(Voltage voltage) {
+        return voltage.compareTo(LOWEST_VOLTAGE) >= 0 && voltage.compareTo(HIGHEST_VOLTAGE) <= 0;
+    }
 }

@@ -2,15 +2,12 @@ package org.loomwright.core.loom;
 
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
-import org.loomwright.core.quantity.Voltage;
 
 /** Whether the vehicle sheet can be true. */
 final class VehicleCheck {
 
     private static final int FIRST_YEAR = 1885;
     private static final int LAST_YEAR = 2100;
-    private static final Voltage LOWEST = Voltage.ofMillivolts(4_000);
-    private static final Voltage HIGHEST = Voltage.ofMillivolts(48_000);
 
     private final Faults faults;
 
@@ -29,13 +26,13 @@ final class VehicleCheck {
                 FIRST_YEAR,
                 LAST_YEAR);
         faults.addUnless(
-                vehicle.system().compareTo(LOWEST) >= 0 && vehicle.system().compareTo(HIGHEST) <= 0,
+                LoomLimits.isSane(vehicle.system()),
                 "voltage-not-sane",
                 at("/systemVoltageV"),
                 "The system voltage is %s; it must lie between %s and %s.",
                 vehicle.system(),
-                LOWEST,
-                HIGHEST);
+                LoomLimits.LOWEST_VOLTAGE,
+                LoomLimits.HIGHEST_VOLTAGE);
         faults.checkCount(
                 at("/notStandard"), "remarks", vehicle.notStandard().size(), LoomLimits.MOST_ROWS);
         for (int i = 0; i < vehicle.notStandard().size(); i++) {

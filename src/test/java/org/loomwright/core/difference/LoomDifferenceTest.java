@@ -8,7 +8,9 @@ import static org.loomwright.testing.LoomSketch.mm;
 import static org.loomwright.testing.LoomSketch.plainWire;
 
 import org.assertj.core.api.AbstractListAssert;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.difference.LoomDifference.Change;
 import org.loomwright.core.difference.LoomDifference.Entry;
 import org.loomwright.core.difference.LoomDifference.FieldChange;
@@ -17,15 +19,20 @@ import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Finish;
+import org.loomwright.core.loom.FittedFuse;
+import org.loomwright.core.loom.Fitting;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
+import org.loomwright.core.loom.Particulars;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.VehicleSheet;
+import org.loomwright.core.loom.WireEnd;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 import org.loomwright.testing.LoomSketch;
@@ -100,6 +107,51 @@ class LoomDifferenceTest {
                 .containsExactly(
                         "segment S2 changed: length 1100 mm, was 1000 mm; repeat readings none, was"
                                 + " 998 mm, 1002 mm");
+    }
+
+    private static Loom withBox(
+            @Nullable Fitting fitted, @Nullable Integer takes, Particulars said) {
+        Device box =
+                new Device(
+                        "D9",
+                        "fuse box",
+                        DeviceKind.FUSE_BOX,
+                        null,
+                        said,
+                        List.of(new Point("A", "N1", mm(1), takes), new Point("B", "N1", mm(1))));
+        return sketch().device(box)
+                .wire(
+                        plainWire("W9", "G", "D9/A", "L1/1")
+                                .withEnd(Side.A, new WireEnd("D9", "A", "ring-5", fitted)))
+                .loom();
+    }
+
+    @Test
+    void whatIsSaidOfADeviceAPointAndAnEndIsToldInWords() {
+        Particulars said =
+                new Particulars(
+                        "horns",
+                        Current.ofMilliamperes(30_000),
+                        Voltage.ofMillivolts(12_000),
+                        EarthPolarity.NEGATIVE,
+                        List.of(
+                                new FittedFuse(
+                                        "A",
+                                        "B",
+                                        FuseStyle.BLADE,
+                                        Current.ofMilliamperes(15_000))));
+        Loom before = withBox(null, null, Particulars.NONE);
+        Loom after = withBox(Fitting.BEFORE_COVERING, 2, said);
+
+        assertThat(LoomDifference.between(before, after).entries())
+                .extracting(Entry::text)
+                .containsExactly(
+                        "device D9 changed: serves horns, was none; rating 30 A, was none; made for"
+                            + " 12 V, was none; needs earth negative, was none; fuses A to B 15 A"
+                            + " (blade), was none",
+                        "point D9/A changed: room 2 wire ends, was none",
+                        "wire W9 changed: end A D9/A with ring-5, fitted before covering, was D9/A"
+                                + " with ring-5");
     }
 
     @Test
