@@ -85,7 +85,7 @@ class AnswerSchemaIntegrationTest {
         if (path.contains("{id}")) {
             return path.replace("{id}", text(newest(list), "id"));
         }
-        return path.replace("{hash}", hash(order));
+        return path.replace("{hash}", hash(order)).replace("{table}", "colours");
     }
 
     private static String hash(JsonNode order) {
