@@ -12,14 +12,21 @@ import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.electrical.simulation.Behaviour;
 import org.loomwright.core.electrical.simulation.Behaviours;
 import org.loomwright.core.electrical.simulation.Element;
+import org.loomwright.core.electrical.simulation.Scenario;
+import org.loomwright.core.electrical.simulation.StandardScenario;
+import org.loomwright.core.electrical.simulation.StandardScenario.Position;
+import org.loomwright.core.electrical.simulation.StandardScenarios;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Ratio;
+import org.loomwright.core.quantity.Temperature;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** Reads the tables about current from the CSV files under {@code shared/catalogue} on the class path. */
 public final class ElectricalFiles {
@@ -64,6 +71,40 @@ public final class ElectricalFiles {
                 row.get("from"),
                 to.isEmpty() ? List.of() : List.of(to.split(" ")),
                 Element.valueOf(constant(row, "element")));
+    }
+
+    /**
+     * @return the states in which every loom is looked at
+     * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
+     */
+    public static StandardScenarios scenarios() {
+        return new StandardScenarios(
+                CatalogueFiles.rows("scenarios.csv", ElectricalFiles::scenario));
+    }
+
+    static StandardScenario scenario(CSVRecord row) {
+        String on = row.get("on");
+        return new StandardScenario(
+                row.get("name"),
+                Scenario.Engine.valueOf(constant(row, "engine")),
+                Temperature.ofCelsius(new BigDecimal(row.get("conductorsC"))),
+                Temperature.ofCelsius(new BigDecimal(row.get("ambientC"))),
+                on.isEmpty()
+                        ? List.of()
+                        : Arrays.stream(on.split(" ")).map(ElectricalFiles::position).toList(),
+                new BigDecimal(row.get("hoursPerDay")),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    private static Position position(String text) {
+        int colon = text.indexOf(':');
+        String service = colon < 0 ? text : text.substring(0, colon);
+        String alternatives = colon < 0 ? Position.EVERY : text.substring(colon + 1);
+        return new Position(
+                service,
+                Arrays.stream(alternatives.split("\\|"))
+                        .map(points -> Set.of(points.split("\\+")))
+                        .toList());
     }
 
     private static String constant(CSVRecord row, String column) {

@@ -15,8 +15,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
@@ -296,6 +298,36 @@ public final class JsonThing {
         JsonNode array = array(field);
         for (int i = 0; i < array.size(); i++) {
             texts.add(readText(array.get(i), field + "/" + i));
+        }
+        return texts;
+    }
+
+    /** @return by name the arrays of strings of an object that must be there, in the order of the document */
+    public Map<String, List<String>> textsByName(String field, ThingKind childKind) {
+        JsonThing object = child(field, childKind);
+        Map<String, List<String>> texts = new LinkedHashMap<>();
+        for (String name : object.node.propertyNames()) {
+            if (isCleanText(name)) {
+                texts.put(name, object.textsOf(name));
+            } else {
+                object.fault("json.text-malformed", "", "must not have such a name");
+            }
+        }
+        return texts;
+    }
+
+    private List<String> textsOf(String name) {
+        JsonNode array = get(name);
+        List<String> texts = new ArrayList<>();
+        if (!array.isArray()) {
+            fault("json.wrong-type", escape(name), "must be an array");
+        }
+        for (int i = 0; i < array.size(); i++) {
+            String place = escape(name) + "/" + i;
+            if (array.get(i).isNull()) {
+                fault("json.wrong-type", place, "must not be null");
+            }
+            texts.add(readText(array.get(i), place));
         }
         return texts;
     }

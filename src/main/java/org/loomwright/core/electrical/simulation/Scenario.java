@@ -7,15 +7,26 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A state of the vehicle: which contacts are closed, how the engine runs, how warm the conductors are.
+ * A state of the vehicle: which contacts are closed, how the engine runs, how warm the conductors and the air round them are.
  *
  * @param name what a person calls it, for example {@code winter night}
  * @param closed by switch the points that its contacts join to its feed (or to the body, where it has no feed)
  * @param engine how the engine runs
- * @param conductors temperature of the metal of the wires, -60 °C to 200 °C
+ * @param conductors temperature of the metal of the wires, {@link #COLDEST} to {@link #HOTTEST}
+ * @param ambient temperature of the air round them, in the same range and no higher; it decides what the wires may carry
  */
 public record Scenario(
-        String name, Map<String, Set<String>> closed, Engine engine, Temperature conductors) {
+        String name,
+        Map<String, Set<String>> closed,
+        Engine engine,
+        Temperature conductors,
+        Temperature ambient) {
+
+    /** Own choice: colder than any garage. */
+    public static final Temperature COLDEST = Temperature.ofCelsius(-60);
+
+    /** Own choice: hotter than any insulation stands. */
+    public static final Temperature HOTTEST = Temperature.ofCelsius(200);
 
     /** How the engine runs. */
     public enum Engine {
@@ -33,7 +44,13 @@ public record Scenario(
         closed = Map.copyOf(copy);
     }
 
-    /** @return a scenario with every switch off */
+    /** A scenario in which the air is as warm as the conductors. */
+    public Scenario(
+            String name, Map<String, Set<String>> closed, Engine engine, Temperature conductors) {
+        this(name, closed, engine, conductors, conductors);
+    }
+
+    /** @return a scenario with every switch off, in which the air is as warm as the conductors */
     public static Scenario of(String name, Engine engine, Temperature conductors) {
         return new Scenario(name, Map.of(), engine, conductors);
     }
@@ -46,7 +63,7 @@ public record Scenario(
     public Scenario with(String device, String... points) {
         Map<String, Set<String>> more = new LinkedHashMap<>(closed);
         more.put(device, Set.of(points));
-        return new Scenario(name, more, engine, conductors);
+        return new Scenario(name, more, engine, conductors, ambient);
     }
 
     boolean isClosed(Placed contact) {

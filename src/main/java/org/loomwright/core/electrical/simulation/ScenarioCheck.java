@@ -16,26 +16,11 @@ import java.util.TreeSet;
 /** Whether a loom can be in the state that a scenario describes. */
 final class ScenarioCheck {
 
-    private static final Temperature COLDEST = Temperature.ofCelsius(-60);
-    private static final Temperature HOTTEST = Temperature.ofCelsius(200);
-
     private ScenarioCheck() {}
 
     static List<Finding> of(Loom loom, Scenario scenario) {
         List<Finding> findings = new ArrayList<>();
-        if (scenario.conductors().compareTo(COLDEST) < 0
-                || scenario.conductors().compareTo(HOTTEST) > 0) {
-            findings.add(
-                    Finding.fault(
-                            "electrical.temperature-not-sane",
-                            Subject.of(ThingKind.SETTINGS, ""),
-                            "Scenario '%s' has conductors at %s; it must be %s to %s."
-                                    .formatted(
-                                            scenario.name(),
-                                            scenario.conductors(),
-                                            COLDEST,
-                                            HOTTEST)));
-        }
+        checkTemperatures(scenario, findings);
         new TreeMap<>(scenario.closed())
                 .forEach(
                         (id, points) -> {
@@ -55,6 +40,38 @@ final class ScenarioCheck {
                             }
                         });
         return findings;
+    }
+
+    private static void checkTemperatures(Scenario scenario, List<Finding> findings) {
+        if (isBeyondMeasure(scenario.conductors()) || isBeyondMeasure(scenario.ambient())) {
+            findings.add(
+                    temperature(
+                            "Scenario '%s' has conductors at %s and air at %s; both must be %s to %s."
+                                    .formatted(
+                                            scenario.name(),
+                                            scenario.conductors(),
+                                            scenario.ambient(),
+                                            Scenario.COLDEST,
+                                            Scenario.HOTTEST)));
+        } else if (scenario.ambient().compareTo(scenario.conductors()) > 0) {
+            findings.add(
+                    temperature(
+                            "Scenario '%s' has conductors at %s in air at %s; nothing could keep them colder than the air."
+                                    .formatted(
+                                            scenario.name(),
+                                            scenario.conductors(),
+                                            scenario.ambient())));
+        }
+    }
+
+    private static boolean isBeyondMeasure(Temperature temperature) {
+        return temperature.compareTo(Scenario.COLDEST) < 0
+                || temperature.compareTo(Scenario.HOTTEST) > 0;
+    }
+
+    private static Finding temperature(String text) {
+        return Finding.fault(
+                "electrical.temperature-not-sane", Subject.of(ThingKind.SETTINGS, ""), text);
     }
 
     private static void checkPoint(

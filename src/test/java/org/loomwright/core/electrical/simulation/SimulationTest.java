@@ -24,6 +24,7 @@ import org.loomwright.testing.LoomSketch;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /** Looms in scenarios: what flows, what is found. */
@@ -232,11 +233,20 @@ class SimulationTest {
                 .containsExactly("electrical.switch-position-impossible");
     }
 
-    @Test
-    void conductorsHotterThanAnyInsulationStandsAreRefused() {
-        Scenario scenario = Scenario.of("oven", Engine.OFF, Temperature.ofCelsius(400));
-        assertThat(Simulated.simulation(Simulated.demoMain()).run(scenario))
-                .isInstanceOf(Outcome.Rejected.class);
+    @ParameterizedTest
+    @CsvSource({"400, 20", "20, -61", "20, 21"})
+    void temperaturesThatCannotBeAreRefused(long conductors, long ambient) {
+        Scenario scenario =
+                new Scenario(
+                        "oven",
+                        Map.of(),
+                        Engine.OFF,
+                        Temperature.ofCelsius(conductors),
+                        Temperature.ofCelsius(ambient));
+        Outcome<Readings> outcome = Simulated.simulation(Simulated.demoMain()).run(scenario);
+        assertThat(((Outcome.Rejected<Readings>) outcome).reasons())
+                .extracting(Finding::code)
+                .containsExactly("electrical.temperature-not-sane");
     }
 
     @Test
