@@ -31,9 +31,12 @@ public final class CatalogueTables {
                     "conductor-resistances",
                     "conductor-sizes",
                     "coverings",
+                    "current-rules",
                     "device-behaviours",
+                    "drop-limits",
                     "fuses",
                     "opening-sizes",
+                    "scenarios",
                     "services",
                     "terminals");
 
