@@ -1,11 +1,14 @@
 package org.loomwright.config;
 
+import org.loomwright.app.ElectricalParts;
 import org.loomwright.app.IdSource;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.ElectricalTables;
+import org.loomwright.core.electrical.simulation.ElectricalSettings;
 import org.loomwright.exchange.CatalogueFiles;
 import org.loomwright.exchange.ElectricalFiles;
+import org.loomwright.solver.SparseCholesky;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
@@ -37,6 +40,17 @@ class CoreConfiguration {
     @Bean
     ElectricalTables electricalTables(Catalogue catalogue) {
         return ElectricalFiles.load(catalogue);
+    }
+
+    @Bean
+    ElectricalParts electricalParts(Catalogue catalogue, ElectricalTables tables) {
+        return new ElectricalParts(
+                catalogue,
+                tables,
+                ElectricalFiles.behaviours(),
+                ElectricalFiles.scenarios(),
+                ElectricalSettings.USUAL,
+                new SparseCholesky());
     }
 
     @Bean

@@ -1,0 +1,56 @@
+package org.loomwright.app;
+
+import org.loomwright.core.finding.Finding;
+import org.loomwright.core.loom.Loom;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Fetches what is to be looked at from its electrical side. */
+@Service
+public class Wirings {
+
+    private final Looms looms;
+    private final Specifications specifications;
+    private final Analyses analyses;
+
+    Wirings(Looms looms, Specifications specifications, Analyses analyses) {
+        this.looms = looms;
+        this.specifications = specifications;
+        this.analyses = analyses;
+    }
+
+    /**
+     * @param id of a recorded loom
+     * @return the loom
+     * @throws NotFoundException if there is no such loom
+     */
+    @Transactional(readOnly = true)
+    public Wiring ofLoom(UUID id) {
+        return Wiring.of(analyses.proven(looms.get(id).document()));
+    }
+
+    /**
+     * @param id of a specification
+     * @return its stock loom with its amendments
+     * @throws NotFoundException if there is no such specification
+     */
+    @Transactional(readOnly = true)
+    public Wiring ofSpecification(UUID id) {
+        StoredSpecification specification = specifications.get(id);
+        Loom stock = analyses.proven(specification.draft().stock().document());
+        return new Wiring(
+                stock,
+                Optional.of(
+                        analyses.apply(stock, specifications.wishes(specification).amendments())
+                                .orElseThrow(Wirings::broken)));
+    }
+
+    private static IllegalStateException broken(List<Finding> reasons) {
+        return new IllegalStateException(
+                "a stored specification does not hold any more: " + reasons);
+    }
+}
