@@ -6,6 +6,8 @@ import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Side;
 
 import tools.jackson.databind.JsonNode;
@@ -40,6 +42,8 @@ public final class AmendmentReader {
         REMOVE_DEVICE(
                 (json, head) ->
                         new Amendment.RemoveDevice(head.id, head.reason, json.text("device"))),
+        CHANGE_DEVICE(AmendmentReader::changeDevice),
+        CHANGE_VEHICLE(AmendmentReader::changeVehicle),
         CHANGE_COVERING(AmendmentReader::changeCovering),
         ADD_OPENING(AmendmentReader::addOpening),
         REMOVE_OPENING(
@@ -156,6 +160,25 @@ public final class AmendmentReader {
     private static Amendment addDevice(JsonThing json, Head head) {
         return new Amendment.AddDevice(
                 head.id, head.reason, DeviceJson.read(json.child("device", ThingKind.DEVICE)));
+    }
+
+    private static Amendment changeDevice(JsonThing json, Head head) {
+        return new Amendment.ChangeDevice(
+                head.id,
+                head.reason,
+                json.text("device"),
+                json.text("name"),
+                json.choice("deviceKind", DeviceKind.class),
+                DeviceJson.load(json),
+                DeviceJson.particulars(json));
+    }
+
+    private static Amendment changeVehicle(JsonThing json, Head head) {
+        return new Amendment.ChangeVehicle(
+                head.id,
+                head.reason,
+                json.choice("earth", EarthPolarity.class),
+                LoomReader.systemVoltage(json));
     }
 
     private static Amendment changeCovering(JsonThing json, Head head) {

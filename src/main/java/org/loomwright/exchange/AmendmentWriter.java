@@ -42,6 +42,8 @@ public final class AmendmentWriter {
             case Amendment.RemoveBranch a -> AmendmentReader.Kind.REMOVE_BRANCH;
             case Amendment.AddDevice a -> AmendmentReader.Kind.ADD_DEVICE;
             case Amendment.RemoveDevice a -> AmendmentReader.Kind.REMOVE_DEVICE;
+            case Amendment.ChangeDevice a -> AmendmentReader.Kind.CHANGE_DEVICE;
+            case Amendment.ChangeVehicle a -> AmendmentReader.Kind.CHANGE_VEHICLE;
             case Amendment.ChangeCovering a -> AmendmentReader.Kind.CHANGE_COVERING;
             case Amendment.AddOpening a -> AmendmentReader.Kind.ADD_OPENING;
             case Amendment.RemoveOpening a -> AmendmentReader.Kind.REMOVE_OPENING;
@@ -75,6 +77,10 @@ public final class AmendmentWriter {
             case Amendment.RemoveBranch a -> json.put("segment", a.segment());
             case Amendment.AddDevice a -> json.set("device", DeviceJson.write(a.device()));
             case Amendment.RemoveDevice a -> json.put("device", a.device());
+            case Amendment.ChangeDevice a -> writeChange(a, json);
+            case Amendment.ChangeVehicle a ->
+                    json.put("earth", JsonThing.kebab(a.earth()))
+                            .put("systemVoltageV", a.system().toVolts());
             case Amendment.ChangeCovering a ->
                     json.put("segment", a.segment()).set("finish", LoomWriter.finish(a.finish()));
             case Amendment.AddOpening a ->
@@ -82,6 +88,14 @@ public final class AmendmentWriter {
                             .set("opening", LoomWriter.opening(a.opening()));
             case Amendment.RemoveOpening a -> json.put("opening", a.opening());
         }
+    }
+
+    private static void writeChange(Amendment.ChangeDevice a, ObjectNode json) {
+        json.put("device", a.device());
+        json.put("name", a.name());
+        json.put("deviceKind", JsonThing.kebab(a.kind()));
+        DeviceJson.writeLoad(a.load(), json);
+        DeviceJson.writeParticulars(a.particulars(), json);
     }
 
     private static void writeBreakOut(Amendment.BreakOutBranch a, ObjectNode json) {

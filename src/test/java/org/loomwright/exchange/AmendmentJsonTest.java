@@ -6,13 +6,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
+import org.loomwright.core.loom.FittedFuse;
 import org.loomwright.core.loom.Node;
+import org.loomwright.core.loom.Particulars;
 import org.loomwright.core.loom.Side;
+import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.Voltage;
 import org.loomwright.testing.LoomSketch;
 
 import java.nio.charset.StandardCharsets;
@@ -56,7 +62,40 @@ class AmendmentJsonTest {
                 new Amendment.RemoveDevice("A11", "", "D9"),
                 new Amendment.ChangeCovering("A12", "", "S1", LoomSketch.BLACK_BRAID),
                 new Amendment.AddOpening("A13", "", "S1", LoomSketch.grommet("O1", 120)),
-                new Amendment.RemoveOpening("A14", "", "O1"));
+                new Amendment.RemoveOpening("A14", "", "O1"),
+                new Amendment.ChangeDevice(
+                        "A15",
+                        "no spare dynamo",
+                        "D1",
+                        "Alternator",
+                        DeviceKind.ALTERNATOR,
+                        Current.ofMilliamperes(100),
+                        new Particulars(
+                                "charging",
+                                Current.ofMilliamperes(45_000),
+                                Voltage.ofMillivolts(12_000),
+                                EarthPolarity.NEGATIVE,
+                                List.of())),
+                new Amendment.ChangeDevice(
+                        "A16",
+                        "",
+                        "F1",
+                        "Fuse box",
+                        DeviceKind.FUSE_BOX,
+                        null,
+                        new Particulars(
+                                null,
+                                null,
+                                null,
+                                null,
+                                List.of(
+                                        new FittedFuse(
+                                                "1",
+                                                "2",
+                                                FuseStyle.GLASS_BLOW_MARKED,
+                                                Current.ofMilliamperes(35_000))))),
+                new Amendment.ChangeVehicle(
+                        "A17", "", EarthPolarity.NEGATIVE, Voltage.ofMillivolts(12_000)));
     }
 
     @ParameterizedTest
@@ -64,6 +103,31 @@ class AmendmentJsonTest {
     void whatIsWrittenIsReadBack(Amendment amendment) {
         String json = AmendmentWriter.write(List.of(amendment)).toString();
         assertThat(read(json)).isEqualTo(Outcome.accepted(List.of(amendment)));
+    }
+
+    @Test
+    void aDeviceIsChangedOnlyIntoAKindThatThereIs() {
+        Outcome<List<Amendment>> outcome =
+                read(
+                        """
+                        [{"id": "A1", "kind": "change-device", "device": "D1", "name": "x", "deviceKind": "magneto"},
+                         {"id": "A2", "kind": "change-device", "device": "D1", "name": "x"},
+                         {"id": "A3", "kind": "change-vehicle", "earth": "wet"}]\
+                        """);
+        assertThat(outcome)
+                .isInstanceOfSatisfying(
+                        Outcome.Rejected.class,
+                        rejected -> {
+                            @SuppressWarnings("unchecked")
+                            List<Finding> reasons = rejected.reasons();
+                            assertThat(reasons)
+                                    .extracting(f -> f.code() + " " + f.subject().pointer())
+                                    .containsExactly(
+                                            "json.unknown-word /amendments/0/deviceKind",
+                                            "json.missing-field /amendments/1/deviceKind",
+                                            "json.unknown-word /amendments/2/earth",
+                                            "json.missing-field /amendments/2/systemVoltageV");
+                        });
     }
 
     @Test

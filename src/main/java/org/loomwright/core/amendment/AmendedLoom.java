@@ -53,10 +53,10 @@ public record AmendedLoom(
     }
 
     /**
-     * Where a part comes from. A point has the origin of its device.
+     * Where a part comes from. A point was added with its device and does not change with it.
      *
-     * @param kind node, segment, opening, device, point or wire
-     * @param id id of a part of this loom; for a point {@code device/point}
+     * @param kind vehicle, node, segment, opening, device, point or wire
+     * @param id id of a part of this loom; for a point {@code device/point}, for the vehicle empty
      * @return its origin
      */
     public Origin origin(ThingKind kind, String id) {

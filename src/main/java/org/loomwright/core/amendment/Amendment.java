@@ -1,15 +1,21 @@
 package org.loomwright.core.amendment;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Finish;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
+import org.loomwright.core.loom.Particulars;
 import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
+import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.Voltage;
 
 /**
  * One change to a loom. Distances along a segment always count from its end nearer the datum and along the segment as it was
@@ -84,6 +90,35 @@ public sealed interface Amendment {
 
     /** Takes a device away, on which no wire may be left. */
     record RemoveDevice(String id, String reason, String device) implements Amendment {}
+
+    /**
+     * Puts another thing in the place of a device, or says more about it. What is not said is no longer known; its id and its points,
+     * with all wires on them, stay.
+     *
+     * @param device the device
+     * @param name what it is called now
+     * @param kind what it is now
+     * @param load what it draws now
+     * @param particulars what else is known about it now
+     */
+    record ChangeDevice(
+            String id,
+            String reason,
+            String device,
+            String name,
+            DeviceKind kind,
+            @Nullable Current load,
+            Particulars particulars)
+            implements Amendment {}
+
+    /**
+     * Turns the vehicle's earth or changes its system voltage, for the whole loom.
+     *
+     * @param earth which battery terminal goes to the body now
+     * @param system the nominal system voltage now
+     */
+    record ChangeVehicle(String id, String reason, EarthPolarity earth, Voltage system)
+            implements Amendment {}
 
     /** Gives a segment, with all parts broken out of it, another covering. */
     record ChangeCovering(String id, String reason, String segment, Finish finish)

@@ -42,6 +42,8 @@ import java.util.Set;
  *   <li>An end-to-end check no longer speaks, and is dropped, while a length between its ends differs from the recorded one
  *       or when one of its ends is taken off ({@link AmendedLoom#voided}). Breakouts leave checks alone.
  *   <li>A branch that is taken off takes its openings with it.
+ *   <li>A changed device says only what the amendment says of it; its points stay and keep their origin.
+ *   <li>Another terminal is fitted when the one before was, seen from the covering.
  *   <li>A replaced wire is new, so that replacing an old one by its like is a change.
  * </ul>
  *
@@ -146,6 +148,8 @@ public final class Amendments {
             case Amendment.RemoveBranch a -> BranchActs.remove(a, step);
             case Amendment.AddDevice a -> DeviceActs.add(a, step);
             case Amendment.RemoveDevice a -> DeviceActs.remove(a, step);
+            case Amendment.ChangeDevice a -> DeviceActs.change(a, step);
+            case Amendment.ChangeVehicle a -> VehicleActs.change(a, step);
             case Amendment.ChangeCovering a -> OpeningActs.changeCovering(a, step);
             case Amendment.AddOpening a -> OpeningActs.add(a, step);
             case Amendment.RemoveOpening a -> OpeningActs.remove(a, step);

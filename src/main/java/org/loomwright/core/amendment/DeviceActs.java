@@ -32,6 +32,32 @@ final class DeviceActs {
         }
     }
 
+    static void change(Amendment.ChangeDevice amendment, Step step) {
+        step.needDevice(amendment.device())
+                .ifPresent(
+                        device -> {
+                            Device changed = changed(device.now(), amendment);
+                            if (changed.equals(device.now())) {
+                                step.refuseUnchanged(
+                                        "device %s is like that already"
+                                                .formatted(amendment.device()));
+                                return;
+                            }
+                            device.change(changed, step.id());
+                            step.writes(ThingKind.DEVICE, amendment.device(), "", "");
+                        });
+    }
+
+    private static Device changed(Device old, Amendment.ChangeDevice amendment) {
+        return new Device(
+                old.id(),
+                amendment.name(),
+                amendment.kind(),
+                amendment.load(),
+                amendment.particulars(),
+                old.points());
+    }
+
     static void remove(Amendment.RemoveDevice amendment, Step step) {
         Set<String> wires = step.loom().wiresOn(amendment.device());
         step.needDevice(amendment.device())

@@ -60,6 +60,8 @@ final class Ledger {
             case Amendment.ChangeLength a -> List.of();
             case Amendment.RemoveBranch a -> List.of();
             case Amendment.RemoveDevice a -> List.of();
+            case Amendment.ChangeDevice a -> List.of();
+            case Amendment.ChangeVehicle a -> List.of();
             case Amendment.ChangeCovering a -> List.of();
             case Amendment.RemoveOpening a -> List.of();
         };

@@ -30,6 +30,7 @@ final class Result {
     Result(WorkingLoom working, Ledger ledger) {
         this.working = working;
         this.ledger = ledger;
+        note(ThingKind.VEHICLE, "", working.vehicle().origin());
         working.wholes().forEach(this::writeSegment);
         working.nodes().forEach((id, node) -> note(ThingKind.NODE, id, node.origin()));
         working.wires().forEach((id, wire) -> note(ThingKind.WIRE, id, wire.origin()));
@@ -52,9 +53,10 @@ final class Result {
     private void noteDevice(Tracked<Device> device) {
         String id = device.now().id();
         note(ThingKind.DEVICE, id, device.origin());
+        Origin unchanged = Tracked.originOf(device.madeBy(), List.of());
         device.now()
                 .points()
-                .forEach(point -> note(ThingKind.POINT, id + "/" + point.name(), device.origin()));
+                .forEach(point -> note(ThingKind.POINT, id + "/" + point.name(), unchanged));
     }
 
     private void note(ThingKind kind, String id, Origin origin) {
@@ -117,7 +119,7 @@ final class Result {
         Predicate<EndToEnd> speaks = check -> !voided.containsKey(check.id());
         return new LoomDocument(
                 stock.name(),
-                stock.vehicle(),
+                working.vehicle().now(),
                 stock.datum(),
                 working.nodes().values().stream().map(Tracked::now).toList(),
                 segments,

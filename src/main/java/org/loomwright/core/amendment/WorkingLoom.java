@@ -10,6 +10,7 @@ import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Opening;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Side;
+import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
 
 import java.util.Collection;
@@ -28,6 +29,7 @@ import java.util.TreeSet;
 final class WorkingLoom {
 
     private final LoomDocument stock;
+    private final Tracked<VehicleSheet> vehicle;
     private final Map<String, Tracked<Node>> nodes = new LinkedHashMap<>();
     private final Map<String, Whole> wholes = new LinkedHashMap<>();
     private final Map<String, Whole> farPieces = new HashMap<>();
@@ -42,6 +44,7 @@ final class WorkingLoom {
 
     WorkingLoom(Loom loom) {
         stock = loom.document();
+        vehicle = Tracked.stock(stock.vehicle());
         stock.nodes().forEach(node -> nodes.put(node.id(), Tracked.stock(node)));
         stock.segments().forEach(segment -> addWhole(new Whole(segment, null)));
         stock.devices().forEach(device -> addDevice(Tracked.stock(device)));
@@ -50,6 +53,10 @@ final class WorkingLoom {
 
     LoomDocument stock() {
         return stock;
+    }
+
+    Tracked<VehicleSheet> vehicle() {
+        return vehicle;
     }
 
     boolean has(Subject thing) {

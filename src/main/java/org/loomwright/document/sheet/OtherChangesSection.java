@@ -19,7 +19,7 @@ final class OtherChangesSection {
     }
 
     void set(Flow flow) {
-        flow.heading("Other changes: branches, devices, coverings, openings");
+        flow.heading("Other changes: vehicle, branches, devices, coverings, openings");
         AmendmentWords words =
                 new AmendmentWords(
                         sheet.change().before().loom(),

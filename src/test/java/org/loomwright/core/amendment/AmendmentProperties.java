@@ -11,8 +11,10 @@ import org.loomwright.core.amendment.Amendment.AddOpening;
 import org.loomwright.core.amendment.Amendment.AddWire;
 import org.loomwright.core.amendment.Amendment.BreakOutBranch;
 import org.loomwright.core.amendment.Amendment.ChangeCovering;
+import org.loomwright.core.amendment.Amendment.ChangeDevice;
 import org.loomwright.core.amendment.Amendment.ChangeLength;
 import org.loomwright.core.amendment.Amendment.ChangeTerminal;
+import org.loomwright.core.amendment.Amendment.ChangeVehicle;
 import org.loomwright.core.amendment.Amendment.ExtendBranch;
 import org.loomwright.core.amendment.Amendment.MoveWireEnd;
 import org.loomwright.core.amendment.Amendment.RemoveBranch;
@@ -21,8 +23,10 @@ import org.loomwright.core.amendment.Amendment.RemoveOpening;
 import org.loomwright.core.amendment.Amendment.RemoveWire;
 import org.loomwright.core.amendment.Amendment.ReplaceWire;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Segment;
+import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
 import org.loomwright.core.quantity.Length;
@@ -70,6 +74,8 @@ class AmendmentProperties {
                         ExtendBranch.class,
                         ChangeLength.class,
                         AddDevice.class,
+                        ChangeDevice.class,
+                        ChangeVehicle.class,
                         ChangeCovering.class,
                         AddOpening.class,
                         RemoveOpening.class);
@@ -171,12 +177,22 @@ class AmendmentProperties {
                                     a.wire(),
                                     a.side(),
                                     TestLooms.wire(stock, a.wire()).end(a.side()).terminal()));
+            case ChangeDevice a -> Optional.of(as(stock.getDevice(a.device()), id));
+            case ChangeVehicle a -> {
+                VehicleSheet was = stock.document().vehicle();
+                yield Optional.of(new ChangeVehicle(id, "", was.earth(), was.system()));
+            }
             case RemoveWire a -> Optional.empty();
             case RemoveDevice a -> Optional.empty();
             case RemoveOpening a -> Optional.empty();
             case RemoveBranch a -> Optional.empty();
             case ReplaceWire a -> Optional.empty();
         };
+    }
+
+    private static ChangeDevice as(Device was, String id) {
+        return new ChangeDevice(
+                id, "", was.id(), was.name(), was.kind(), was.load(), was.particulars());
     }
 
     @Test

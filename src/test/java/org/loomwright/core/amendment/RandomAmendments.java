@@ -5,8 +5,10 @@ import org.loomwright.core.amendment.Amendment.AddOpening;
 import org.loomwright.core.amendment.Amendment.AddWire;
 import org.loomwright.core.amendment.Amendment.BreakOutBranch;
 import org.loomwright.core.amendment.Amendment.ChangeCovering;
+import org.loomwright.core.amendment.Amendment.ChangeDevice;
 import org.loomwright.core.amendment.Amendment.ChangeLength;
 import org.loomwright.core.amendment.Amendment.ChangeTerminal;
+import org.loomwright.core.amendment.Amendment.ChangeVehicle;
 import org.loomwright.core.amendment.Amendment.ExtendBranch;
 import org.loomwright.core.amendment.Amendment.MoveWireEnd;
 import org.loomwright.core.amendment.Amendment.RemoveOpening;
@@ -15,6 +17,7 @@ import org.loomwright.core.amendment.Amendment.ReplaceWire;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Evidence;
 import org.loomwright.core.loom.Evidence.EvidenceKind;
 import org.loomwright.core.loom.Finish;
@@ -25,7 +28,9 @@ import org.loomwright.core.loom.Segment;
 import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
+import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
+import org.loomwright.core.quantity.Voltage;
 import org.loomwright.testing.LoomSketch;
 
 import java.util.ArrayList;
@@ -53,8 +58,10 @@ final class RandomAmendments {
     private final Set<String> unchanging = new HashSet<>();
     private final Set<String> changing = new HashSet<>();
     private final Set<String> covered = new HashSet<>();
+    private final Set<String> changedDevices = new HashSet<>();
     private final Set<Length> cutAt = new HashSet<>();
     private final List<Amendment> amendments = new ArrayList<>();
+    private boolean vehicleChanged;
 
     private RandomAmendments(Loom loom, long seed) {
         this.random = new Random(seed);
@@ -84,7 +91,7 @@ final class RandomAmendments {
     }
 
     private void add(String id) {
-        switch (random.nextInt(12)) {
+        switch (random.nextInt(14)) {
             case 0 -> amendments.add(breakOut(id));
             case 1 -> amendments.add(extend(id));
             case 2 -> amendments.add(addOpening(id));
@@ -93,6 +100,8 @@ final class RandomAmendments {
             case 5 -> changeCovering(id);
             case 6 -> removeOpening(id);
             case 7, 8 -> amendments.add(addWire(id));
+            case 9 -> changeDevice(id);
+            case 10 -> changeVehicle(id);
             default -> changeWire(id);
         }
     }
@@ -181,6 +190,32 @@ final class RandomAmendments {
         if (!freeOpenings.isEmpty()) {
             String opening = freeOpenings.remove(random.nextInt(freeOpenings.size()));
             amendments.add(new RemoveOpening(id, "", opening));
+        }
+    }
+
+    private void changeDevice(String id) {
+        Device device = pick(devices);
+        if (changedDevices.add(device.id())) {
+            amendments.add(
+                    new ChangeDevice(
+                            id,
+                            "",
+                            device.id(),
+                            "new " + device.name(),
+                            device.kind(),
+                            Current.ofMilliamperes(9_001),
+                            device.particulars()));
+        }
+    }
+
+    private void changeVehicle(String id) {
+        if (vehicleChanged) {
+            changeWire(id);
+        } else {
+            vehicleChanged = true;
+            amendments.add(
+                    new ChangeVehicle(
+                            id, "", EarthPolarity.NEGATIVE, Voltage.ofMillivolts(12_001)));
         }
     }
 

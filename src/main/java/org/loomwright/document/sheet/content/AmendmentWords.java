@@ -1,11 +1,19 @@
 package org.loomwright.document.sheet.content;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Finish;
+import org.loomwright.core.loom.FittedFuse;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Opening;
+import org.loomwright.core.loom.Particulars;
+import org.loomwright.core.loom.VehicleSheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -48,6 +56,8 @@ public final class AmendmentWords {
                                             device.device().kind().words()));
             case Amendment.RemoveDevice device ->
                     Optional.of("No longer on the vehicle: " + deviceName(device.device()) + ".");
+            case Amendment.ChangeDevice device -> Optional.of(device(device));
+            case Amendment.ChangeVehicle vehicle -> Optional.of(vehicle(vehicle));
             case Amendment.ChangeCovering covering ->
                     Optional.of(
                             "Cover segment %s with %s."
@@ -103,6 +113,42 @@ public final class AmendmentWords {
                         opening.name(),
                         opening.clearDiameter(),
                         opening.position());
+    }
+
+    private String device(Amendment.ChangeDevice change) {
+        Device was = before.devices().get(change.device());
+        List<String> facts = new ArrayList<>();
+        Particulars said = change.particulars();
+        say(facts, "load", change.load());
+        say(facts, "rating", said.rating());
+        say(facts, "made for", said.voltage());
+        EarthPolarity earth = said.needsEarth();
+        say(facts, "needs earth", earth == null ? null : earth.words());
+        for (FittedFuse fuse : said.fuses()) {
+            String place = "fuse %s to %s".formatted(fuse.from(), fuse.to());
+            say(facts, place, fuse.marked() + ", " + fuse.style().words());
+        }
+        return "%s is now: %s (%s)%s."
+                .formatted(
+                        was == null
+                                ? "Device " + change.device()
+                                : "%s (%s)".formatted(was.name(), was.kind().words()),
+                        change.name(),
+                        change.kind().words(),
+                        facts.isEmpty() ? "" : "; " + String.join("; ", facts));
+    }
+
+    private static void say(List<String> facts, String what, @Nullable Object value) {
+        if (value != null) {
+            facts.add(what + " " + value);
+        }
+    }
+
+    private String vehicle(Amendment.ChangeVehicle change) {
+        VehicleSheet was = before.document().vehicle();
+        return "The vehicle: %s earth and %s; as recorded %s earth and %s."
+                .formatted(
+                        change.earth().words(), change.system(), was.earth().words(), was.system());
     }
 
     private String deviceName(String id) {

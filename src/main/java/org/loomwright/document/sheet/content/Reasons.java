@@ -50,6 +50,8 @@ final class Reasons {
             case Amendment.RemoveBranch branch -> false;
             case Amendment.AddDevice device -> false;
             case Amendment.RemoveDevice device -> false;
+            case Amendment.ChangeDevice device -> false;
+            case Amendment.ChangeVehicle vehicle -> false;
             case Amendment.ChangeCovering covering -> false;
             case Amendment.AddOpening opening -> false;
             case Amendment.RemoveOpening opening -> false;
