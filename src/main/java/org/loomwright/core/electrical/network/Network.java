@@ -54,18 +54,33 @@ public final class Network {
      * @return voltages and currents
      */
     public NetworkSolution solve(LinearSolver solver) {
+        SymmetricMatrix conductances = conductances();
+        return new NetworkSolution(
+                branches, nodes, volts(conductances, factor(solver, conductances)));
+    }
+
+    /**
+     * @param solver does the linear algebra
+     * @return what would flow if a node were joined to the reference
+     */
+    public NodeShorts shorts(LinearSolver solver) {
+        SymmetricMatrix conductances = conductances();
+        LinearSolver.Factored factored = factor(solver, conductances);
+        return new NodeShorts(branches, nodes, factored, volts(conductances, factored));
+    }
+
+    private static LinearSolver.Factored factor(LinearSolver solver, SymmetricMatrix conductances) {
+        return conductances.size() == 0 ? right -> right.clone() : solver.factor(conductances);
+    }
+
+    private double[] volts(SymmetricMatrix conductances, LinearSolver.Factored factored) {
         double[] injected = injected();
-        double[] volts = new double[injected.length];
-        if (injected.length > 0) {
-            SymmetricMatrix conductances = conductances();
-            LinearSolver.Factored factored = solver.factor(conductances);
-            volts = factored.solve(injected);
-            double[] correction = factored.solve(conductances.residual(injected, volts));
-            for (int i = 0; i < volts.length; i++) {
-                volts[i] += correction[i];
-            }
+        double[] volts = factored.solve(injected);
+        double[] correction = factored.solve(conductances.residual(injected, volts));
+        for (int i = 0; i < volts.length; i++) {
+            volts[i] += correction[i];
         }
-        return new NetworkSolution(branches, nodes, volts);
+        return volts;
     }
 
     private double[] injected() {

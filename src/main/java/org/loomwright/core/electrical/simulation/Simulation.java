@@ -68,8 +68,7 @@ public final class Simulation {
         if (!impossible.isEmpty()) {
             return Outcome.rejected(impossible);
         }
-        Voltage system = loom.document().vehicle().system();
-        Settled settled = new Settling(circuit, scenario, settings, system, solver).settle();
+        Settled settled = settled(scenario);
         return Outcome.accepted(
                 new Readings(
                         scenario,
@@ -78,6 +77,25 @@ public final class Simulation {
                         points(settled),
                         settled.state().pulledIn(),
                         findings(scenario, settled)));
+    }
+
+    /**
+     * @param scenario a state of the vehicle
+     * @return the loom in it, to be asked what a short to the body would draw, or why the loom cannot be in that state
+     */
+    public Outcome<ShortedNet> shorted(Scenario scenario) {
+        List<Finding> impossible = ScenarioCheck.of(loom, scenario);
+        if (!impossible.isEmpty()) {
+            return Outcome.rejected(impossible);
+        }
+        return Outcome.accepted(
+                new ShortedNet(
+                        circuit, loom.wires().values(), settled(scenario), scenario, solver));
+    }
+
+    private Settled settled(Scenario scenario) {
+        Voltage system = loom.document().vehicle().system();
+        return new Settling(circuit, scenario, settings, system, solver).settle();
     }
 
     private List<WireReading> wires(Settled settled) {

@@ -4,6 +4,7 @@ import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 
@@ -36,6 +37,13 @@ record State(Set<String> pulledIn, Map<String, Mode> generators) {
 
     Mode modeOf(Placed generator) {
         return generators.getOrDefault(generator.device().id(), Mode.STANDING);
+    }
+
+    /** The same with every generator that works giving all that it can. */
+    State atFullOutput() {
+        Map<String, Mode> full = new HashMap<>(generators);
+        full.replaceAll((device, mode) -> mode == Mode.STANDING ? mode : Mode.LIMITED);
+        return new State(pulledIn, full);
     }
 
     /** What the generator can give while the engine runs like that. */
