@@ -18,6 +18,9 @@ final class OpenApiSchemas {
     static final String CHANGE_ANALYSIS = PLACE + "ChangeAnalysis";
     static final String DIFFERENCE = PLACE + "Difference";
     static final String REVISION_DOCUMENT = PLACE + "RevisionDocument";
+    static final String SCENARIO = PLACE + "Scenario";
+    static final String SCENARIOS = PLACE + "Scenarios";
+    static final String READINGS = PLACE + "Readings";
     static final String PROBLEM = PLACE + "Problem";
 
     /** The type of a text that may be lacking. */

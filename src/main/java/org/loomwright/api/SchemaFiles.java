@@ -36,6 +36,7 @@ final class SchemaFiles {
         files.read("amendments.schema.json", AMENDMENT);
         files.rename(AMENDMENT + "amendments", "Amendments");
         files.read("api-bodies.schema.json", "");
+        files.read("electrics.schema.json", "");
         return files.schemas;
     }
 
@@ -48,7 +49,8 @@ final class SchemaFiles {
                         .replace("\"urn:loomwright:schema:loom:1#/$defs/", "\"" + COMPONENT + LOOM)
                         .replace(
                                 "\"urn:loomwright:schema:amendments:1#/$defs/amendments\"",
-                                "\"" + COMPONENT + "Amendments\"");
+                                "\"" + COMPONENT + "Amendments\"")
+                        .replace("\"urn:loomwright:schema:api-bodies:1#/$defs/", "\"" + COMPONENT);
         try {
             ObjectNode root = (ObjectNode) Json31.mapper().readTree(text);
             root.remove("$schema");

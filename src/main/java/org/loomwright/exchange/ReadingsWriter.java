@@ -3,9 +3,11 @@ package org.loomwright.exchange;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Readings.ElementReading;
 import org.loomwright.core.electrical.simulation.Readings.WireReading;
+import org.loomwright.core.electrical.simulation.Scenario;
 
 import tools.jackson.databind.node.ObjectNode;
 
+import java.util.List;
 import java.util.TreeSet;
 
 /** Writes what a meter would show as JSON. */
@@ -28,6 +30,16 @@ public final class ReadingsWriter {
         readings.points().forEach((place, voltage) -> points.put(place, voltage.toVolts()));
         json.set("pointsV", points);
         json.set("findings", AnalysisWriter.findings(readings.findings()));
+        return json;
+    }
+
+    /**
+     * @param scenarios the states in which a loom is looked at
+     * @return them as JSON
+     */
+    public static ObjectNode scenarios(List<Scenario> scenarios) {
+        ObjectNode json = JsonParts.object();
+        json.set("scenarios", JsonParts.array(scenarios, ScenarioJson::write));
         return json;
     }
 

@@ -137,7 +137,8 @@ class OpenApiDriftTest {
                         "Specification",
                         "Freeze",
                         "NewWorkOrder",
-                        "NewMove")
+                        "NewMove",
+                        "Scenario")
                 .isSubsetOf(SchemaFiles.load().keySet());
     }
 

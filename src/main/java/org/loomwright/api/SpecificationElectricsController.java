@@ -1,0 +1,65 @@
+package org.loomwright.api;
+
+import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.parameters.RequestBody;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
+import io.swagger.v3.oas.annotations.tags.Tag;
+
+import jakarta.servlet.http.HttpServletRequest;
+
+import org.loomwright.app.Wirings;
+import org.springframework.http.MediaType;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RestController;
+
+import tools.jackson.databind.JsonNode;
+
+import java.io.IOException;
+import java.util.UUID;
+
+/** The electrical side of a specification. */
+@RestController
+@Tag(
+        name = "Electrics of specifications",
+        description = "Currents, voltages, colours and what follows from them")
+@RequestMapping(path = "/api/specifications/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
+class SpecificationElectricsController {
+
+    private final Wirings wirings;
+    private final ElectricAnswers answers;
+
+    SpecificationElectricsController(Wirings wirings, ElectricAnswers answers) {
+        this.wirings = wirings;
+        this.answers = answers;
+    }
+
+    @Operation(
+            operationId = "listSpecificationScenarios",
+            summary = "List the states in which the amended loom is looked at")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.SCENARIOS)))
+    @GetMapping("/scenarios")
+    JsonNode scenarios(@PathVariable UUID id) {
+        return answers.scenarios(wirings.ofSpecification(id));
+    }
+
+    @Operation(
+            operationId = "readSpecificationCurrents",
+            summary = "Calculate currents and voltages in one scenario")
+    @RequestBody(
+            required = true,
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.SCENARIO)))
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.READINGS)))
+    @PostMapping(path = "/readings", consumes = MediaType.APPLICATION_JSON_VALUE)
+    JsonNode readings(@PathVariable UUID id, HttpServletRequest request) throws IOException {
+        return answers.readings(wirings.ofSpecification(id), request);
+    }
+}
