@@ -12,12 +12,18 @@ import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.testing.TestCatalogue;
 
 import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The demonstration looms are proven looms whose only findings are brittle wires; the additions apply and add exactly the one that they are to show. */
 class DemoDataTest {
@@ -60,6 +66,70 @@ class DemoDataTest {
         assertThat(wired).isEqualTo(points);
     }
 
+    private static Loom amended() {
+        return Amendments.apply(
+                        DemoFiles.loom(DemoFiles.MAIN), DemoFiles.additions(), TestCatalogue.get())
+                .orElseThrow(reasons -> new IllegalStateException(reasons.toString()))
+                .loom();
+    }
+
+    @Test
+    void everyDeviceSaysWhatItServesUnlessItServesSeveralThings() {
+        Set<String> shared = Set.of("FUSE-BOX", "JOINT-GREEN", "JOINT-PURPLE");
+        for (Loom loom : List.of(amended(), DemoFiles.loom(DemoFiles.ENGINE))) {
+            assertThat(loom.document().devices())
+                    .filteredOn(device -> device.kind() != DeviceKind.EARTH_POINT)
+                    .allSatisfy(
+                            device ->
+                                    assertThat(device.particulars().serves() == null)
+                                            .as(device.id())
+                                            .isEqualTo(shared.contains(device.id())));
+        }
+    }
+
+    @Test
+    void noPointHasMoreWireEndsThanItTakes() {
+        for (Loom loom : List.of(amended(), DemoFiles.loom(DemoFiles.ENGINE))) {
+            Map<String, Long> ends =
+                    loom.document().wires().stream()
+                            .flatMap(wire -> Stream.of(wire.a().place(), wire.b().place()))
+                            .collect(Collectors.groupingBy(place -> place, Collectors.counting()));
+            int told = 0;
+            for (Device device : loom.document().devices()) {
+                for (Point point : device.points()) {
+                    Integer takes = point.takes();
+                    String place = device.id() + "/" + point.name();
+                    if (takes != null) {
+                        told++;
+                        assertThat(ends.getOrDefault(place, 0L))
+                                .as(place)
+                                .isLessThanOrEqualTo(takes);
+                    }
+                }
+            }
+            assertThat(told).isPositive();
+        }
+    }
+
+    @Test
+    void everyFuseIsFittedAndMarkedAsItsNameSays() {
+        Loom loom = amended();
+        assertThat(loom.getDevice("FUSE-BOX").particulars().fuses())
+                .extracting(fuse -> fuse.from() + fuse.to() + " " + fuse.marked())
+                .containsExactly("A1A2 50 A", "A3A4 35 A");
+        assertThat(loom.document().devices())
+                .filteredOn(device -> device.kind() == DeviceKind.FUSE)
+                .hasSize(4)
+                .allSatisfy(
+                        device ->
+                                assertThat(device.particulars().fuses())
+                                        .singleElement()
+                                        .satisfies(
+                                                fuse ->
+                                                        assertThat(device.name())
+                                                                .endsWith(", " + fuse.marked())));
+    }
+
     @Test
     void theMainLoomIsAsLargeAsASaloonNeeds() {
         Loom loom = DemoFiles.loom(DemoFiles.MAIN);
@@ -70,14 +140,7 @@ class DemoDataTest {
 
     @Test
     void afterTheAdditionsOnlyTheBootGrommetIsTooSmall() {
-        Loom amended =
-                Amendments.apply(
-                                DemoFiles.loom(DemoFiles.MAIN),
-                                DemoFiles.additions(),
-                                TestCatalogue.get())
-                        .orElseThrow(reasons -> new IllegalStateException(reasons.toString()))
-                        .loom();
-        assertThat(analyse(amended).findings())
+        assertThat(analyse(amended()).findings())
                 .filteredOn(finding -> finding.subject().kind() != ThingKind.WIRE)
                 .singleElement()
                 .satisfies(
