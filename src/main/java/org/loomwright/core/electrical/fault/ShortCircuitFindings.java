@@ -148,23 +148,29 @@ public final class ShortCircuitFindings {
                 "Write down the build and the marking of the fuse.");
     }
 
+    /** The wires that are harmed soon, or else the first one. */
     private String burning(ShortCircuit shorted) {
-        String all =
-                shorted.heated().stream()
-                        .limit(MOST_NAMED)
-                        .map(this::burning)
-                        .collect(Collectors.joining(", "));
-        int more = shorted.heated().size() - MOST_NAMED;
+        List<Heated> heated = shorted.heated();
+        List<Heated> soon =
+                heated.stream().filter(wire -> !isSlow(wire)).limit(MOST_NAMED).toList();
+        List<Heated> named = soon.isEmpty() ? heated.subList(0, 1) : soon;
+        int more = heated.size() - named.size();
         return "the metal of %s%s would be at %s (%s), if no heat gets away"
                 .formatted(
-                        all,
-                        more > 0 ? " and %d wires more".formatted(more) : "",
+                        named.stream()
+                                .map(ShortCircuitFindings::after)
+                                .collect(Collectors.joining(", ")),
+                        more > 0 ? " and of %d more later".formatted(more) : "",
                         settings.insulation(),
                         settings.insulationSource().status().words());
     }
 
-    private String burning(Heated heated) {
-        return heated.harmed().compareTo(BRIEF) > 0
+    private static boolean isSlow(Heated heated) {
+        return heated.harmed().compareTo(BRIEF) > 0;
+    }
+
+    private static String after(Heated heated) {
+        return isSlow(heated)
                 ? "%s after more than %s".formatted(heated.wire(), seconds(BRIEF))
                 : "%s after %s".formatted(heated.wire(), seconds(heated.harmed()));
     }

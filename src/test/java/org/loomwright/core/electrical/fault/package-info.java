@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.core.electrical.fault;
+
+import org.jspecify.annotations.NullMarked;
