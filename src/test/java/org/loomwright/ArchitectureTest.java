@@ -65,7 +65,8 @@ class ArchitectureTest {
         CORE_NEIGHBOURS.put(
                 "kit",
                 List.of("loom", "catalogue", "amendment", "electrical", "routing", "colour"));
-        CORE_NEIGHBOURS.put("open", List.of("loom", "catalogue", "amendment", "electrical"));
+        CORE_NEIGHBOURS.put(
+                "open", List.of("loom", "catalogue", "amendment", "electrical", "routing"));
         CORE_NEIGHBOURS.put(
                 "period",
                 List.of("loom", "catalogue", "amendment", "difference", "electrical", "colour"));

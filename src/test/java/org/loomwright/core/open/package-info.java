@@ -1,0 +1,5 @@
+/** Tests of what is open. */
+@NullMarked
+package org.loomwright.core.open;
+
+import org.jspecify.annotations.NullMarked;
