@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import org.loomwright.app.Electrics;
 import org.loomwright.app.Wiring;
 import org.loomwright.core.electrical.simulation.Readings;
+import org.loomwright.exchange.OpenWriter;
 import org.loomwright.exchange.ReadingsWriter;
 import org.loomwright.exchange.ScenarioJson;
 import org.springframework.stereotype.Component;
@@ -27,6 +28,10 @@ class ElectricAnswers {
 
     JsonNode scenarios(Wiring wiring) {
         return ReadingsWriter.scenarios(electrics.scenarios(wiring));
+    }
+
+    JsonNode open(Wiring wiring) {
+        return OpenWriter.write(electrics.open(wiring));
     }
 
     JsonNode readings(Wiring wiring, HttpServletRequest request) throws IOException {

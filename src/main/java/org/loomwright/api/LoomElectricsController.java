@@ -50,6 +50,20 @@ class LoomElectricsController {
     }
 
     @Operation(
+            operationId = "askLoom",
+            summary = "List what nobody has said, and the question to answer next",
+            description =
+                    "What is missing for a price or for the work, the heaviest first, with a"
+                        + " score.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.OPEN_QUESTIONS)))
+    @GetMapping("/open-questions")
+    JsonNode open(@PathVariable UUID id) {
+        return answers.open(wirings.ofLoom(id));
+    }
+
+    @Operation(
             operationId = "readLoomCurrents",
             summary = "Calculate currents and voltages in one scenario")
     @RequestBody(

@@ -21,6 +21,7 @@ final class OpenApiSchemas {
     static final String SCENARIO = PLACE + "Scenario";
     static final String SCENARIOS = PLACE + "Scenarios";
     static final String READINGS = PLACE + "Readings";
+    static final String OPEN_QUESTIONS = PLACE + "OpenQuestions";
     static final String PROBLEM = PLACE + "Problem";
 
     /** The type of a text that may be lacking. */

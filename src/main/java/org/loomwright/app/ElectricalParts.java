@@ -9,6 +9,7 @@ import org.loomwright.core.electrical.simulation.Simulation;
 import org.loomwright.core.electrical.simulation.StandardScenarios;
 import org.loomwright.core.electrical.tracing.Tracing;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.open.Expectations;
 
 /**
  * What is needed to look at any loom from its electrical side.
@@ -17,6 +18,7 @@ import org.loomwright.core.loom.Loom;
  * @param tables what the trade's tables say about current
  * @param behaviours what devices do
  * @param scenarios the states in which every loom is looked at
+ * @param expectations what services need to be complete
  * @param settings what no document says
  * @param solver does the linear algebra
  */
@@ -25,6 +27,7 @@ public record ElectricalParts(
         ElectricalTables tables,
         Behaviours behaviours,
         StandardScenarios scenarios,
+        Expectations expectations,
         ElectricalSettings settings,
         LinearSolver solver) {
 

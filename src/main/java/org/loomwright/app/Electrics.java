@@ -3,6 +3,8 @@ package org.loomwright.app;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Scenario;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.core.open.OpenPoints;
+import org.loomwright.core.open.OpenReport;
 import org.springframework.stereotype.Component;
 
 import java.util.List;
@@ -20,6 +22,12 @@ public class Electrics {
     /** @return the states in which a loom is looked at, with the positions of its own switches */
     public List<Scenario> scenarios(Wiring wiring) {
         return parts.scenarios().of(wiring.loom(), parts.catalogue());
+    }
+
+    /** @return what nobody has said about the loom and its additions */
+    public OpenReport open(Wiring wiring) {
+        return new OpenPoints(parts.catalogue(), parts.behaviours(), parts.expectations())
+                .of(wiring.stock(), wiring.amended());
     }
 
     /** @return what a meter would show in that scenario, or why the loom cannot be in it */

@@ -1,12 +1,13 @@
 package org.loomwright.app;
 
+import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.LoomDocument;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 /** Fetches what is to be looked at from its electrical side. */
@@ -25,12 +26,12 @@ public class Wirings {
 
     /**
      * @param id of a recorded loom
-     * @return the loom
+     * @return the loom, without amendments
      * @throws NotFoundException if there is no such loom
      */
     @Transactional(readOnly = true)
     public Wiring ofLoom(UUID id) {
-        return Wiring.of(analyses.proven(looms.get(id).document()));
+        return wiring(looms.get(id).document(), List.of());
     }
 
     /**
@@ -41,12 +42,14 @@ public class Wirings {
     @Transactional(readOnly = true)
     public Wiring ofSpecification(UUID id) {
         StoredSpecification specification = specifications.get(id);
-        Loom stock = analyses.proven(specification.draft().stock().document());
-        return new Wiring(
-                stock,
-                Optional.of(
-                        analyses.apply(stock, specifications.wishes(specification).amendments())
-                                .orElseThrow(Wirings::broken)));
+        return wiring(
+                specification.draft().stock().document(),
+                specifications.wishes(specification).amendments());
+    }
+
+    private Wiring wiring(LoomDocument document, List<Amendment> amendments) {
+        Loom stock = analyses.proven(document);
+        return new Wiring(stock, analyses.apply(stock, amendments).orElseThrow(Wirings::broken));
     }
 
     private static IllegalStateException broken(List<Finding> reasons) {

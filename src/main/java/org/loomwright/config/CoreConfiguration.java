@@ -8,6 +8,7 @@ import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.electrical.simulation.ElectricalSettings;
 import org.loomwright.exchange.CatalogueFiles;
 import org.loomwright.exchange.ElectricalFiles;
+import org.loomwright.exchange.ExpectationFiles;
 import org.loomwright.solver.SparseCholesky;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -49,6 +50,7 @@ class CoreConfiguration {
                 tables,
                 ElectricalFiles.behaviours(),
                 ElectricalFiles.scenarios(),
+                ExpectationFiles.load(catalogue),
                 ElectricalSettings.USUAL,
                 new SparseCholesky());
     }

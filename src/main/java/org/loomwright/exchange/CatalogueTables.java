@@ -34,10 +34,12 @@ public final class CatalogueTables {
                     "current-rules",
                     "device-behaviours",
                     "drop-limits",
+                    "expectations",
                     "fuses",
                     "opening-sizes",
                     "scenarios",
                     "services",
+                    "terminal-widths",
                     "terminals");
 
     private static final CSVFormat FORMAT =
