@@ -11,8 +11,10 @@ import org.loomwright.core.catalogue.FuseRating;
 import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.electrical.simulation.Behaviour;
 import org.loomwright.core.electrical.simulation.Behaviours;
+import org.loomwright.core.electrical.simulation.ElectricalSettings;
 import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.simulation.Scenario;
+import org.loomwright.core.electrical.simulation.SettingRow;
 import org.loomwright.core.electrical.simulation.StandardScenario;
 import org.loomwright.core.electrical.simulation.StandardScenario.Position;
 import org.loomwright.core.electrical.simulation.StandardScenarios;
@@ -21,6 +23,7 @@ import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Temperature;
+import org.loomwright.core.routing.Allowances;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -70,7 +73,34 @@ public final class ElectricalFiles {
                 DeviceKind.valueOf(constant(row, "kind")),
                 row.get("from"),
                 to.isEmpty() ? List.of() : List.of(to.split(" ")),
-                Element.valueOf(constant(row, "element")));
+                Element.valueOf(constant(row, "element")),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    /**
+     * @return what a loom document does not say and a simulation needs, each figure with where it comes from
+     * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
+     */
+    public static List<SettingRow> settingRows() {
+        return CatalogueFiles.rows("electrical-settings.csv", ElectricalFiles::setting);
+    }
+
+    /**
+     * @return the settings of those rows, with the usual take-up of the wires
+     * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
+     * @throws IllegalArgumentException if a row is missing or unknown
+     */
+    public static ElectricalSettings settings() {
+        return ElectricalSettings.of(settingRows(), Allowances.USUAL);
+    }
+
+    private static SettingRow setting(CSVRecord row) {
+        return new SettingRow(
+                row.get("name"),
+                new BigDecimal(row.get("value")),
+                row.get("unit"),
+                row.get("meaning"),
+                CatalogueFiles.provenance(row, "status", "source"));
     }
 
     /**

@@ -12,11 +12,15 @@ import org.loomwright.core.catalogue.ConductorResistance;
 import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.catalogue.Provenance.Status;
+import org.loomwright.core.electrical.simulation.ElectricalSettings;
+import org.loomwright.core.electrical.simulation.SettingRow;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Ratio;
+import org.loomwright.core.routing.Allowances;
 import org.loomwright.testing.TestCatalogue;
 
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -73,6 +77,41 @@ class ElectricalFilesTest {
     void aWrongRowOfFusesIsNamed(String row, String reason) {
         String header = "style,markedA,continuousA,blowA,colour,status,source";
         assertRefused("fuses.csv", header, row, ElectricalFiles::fuse, reason);
+    }
+
+    @Test
+    void theTableOfSettingsSaysWhatTheCodeSays() {
+        assertThat(ElectricalFiles.settings()).isEqualTo(ElectricalSettings.USUAL);
+        assertThat(ElectricalFiles.settingRows())
+                .allSatisfy(
+                        row -> {
+                            assertThat(row.provenance().source()).isNotBlank();
+                            assertThat(row.meaning()).isNotBlank();
+                        });
+    }
+
+    @Test
+    void everySettingMustBeThereOnceInItsUnit() {
+        List<SettingRow> rows = ElectricalFiles.settingRows();
+        assertSettingsRefused(rows.subList(1, rows.size()), "battery-voltage is missing");
+
+        List<SettingRow> twice = new ArrayList<>(rows);
+        twice.add(rows.getFirst());
+        assertSettingsRefused(twice, "battery-voltage stands twice");
+
+        List<SettingRow> more = new ArrayList<>(rows);
+        more.add(new SettingRow("colour", BigDecimal.ONE, "A", "none", NOWHERE));
+        assertSettingsRefused(more, "no setting [colour]");
+
+        List<SettingRow> odd = new ArrayList<>(rows);
+        odd.set(0, new SettingRow("battery-voltage", BigDecimal.TEN, "A", "none", NOWHERE));
+        assertSettingsRefused(odd, "battery-voltage is in V, was A");
+    }
+
+    private static void assertSettingsRefused(List<SettingRow> rows, String reason) {
+        assertThatThrownBy(() -> ElectricalSettings.of(rows, Allowances.USUAL))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining(reason);
     }
 
     private static <T> void assertRefused(

@@ -1,5 +1,6 @@
 package org.loomwright.core.electrical.simulation;
 
+import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.loom.DeviceKind;
 
 import java.util.List;
@@ -11,8 +12,10 @@ import java.util.List;
  * @param from name of a point, {@code *} for every point, or {@code ?} where no other row fits
  * @param to names of points or {@code body}, the first that exists; {@code *} for every other point; {@code ?} for the second
  * @param element what stands there
+ * @param provenance where the row comes from
  */
-public record Behaviour(DeviceKind kind, String from, List<String> to, Element element) {
+public record Behaviour(
+        DeviceKind kind, String from, List<String> to, Element element, Provenance provenance) {
 
     /** The node of a net that is the vehicle's body. */
     public static final String BODY = "body";

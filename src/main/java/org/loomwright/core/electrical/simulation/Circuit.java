@@ -40,6 +40,8 @@ final class Circuit {
     private final ElectricalSettings settings;
     private final List<Placed> elements = new ArrayList<>();
     private final Map<String, Length> lengths = new HashMap<>();
+    private final Map<String, Placed> generators = new HashMap<>();
+    private final Map<String, Placed> fields = new HashMap<>();
 
     Circuit(
             Loom loom,
@@ -51,6 +53,13 @@ final class Circuit {
         this.resistance = new WireResistance(tables);
         this.settings = settings;
         loom.devices().values().forEach(device -> elements.addAll(behaviours.of(device)));
+        for (Placed element : elements) {
+            if (element.element() == Element.GENERATOR) {
+                generators.put(element.device().id(), element);
+            } else if (element.element() == Element.FIELD) {
+                fields.put(element.device().id(), element);
+            }
+        }
         CutLengths cuts =
                 new CutLengths(loom, new Routes(loom), catalogue, settings.allowances(), Map.of());
         for (CutLength cut : cuts.all()) {
@@ -96,6 +105,7 @@ final class Circuit {
             case ENGINE_OFF -> contact(element, scenario.engine() == Scenario.Engine.OFF);
             case EARTH -> Optional.of(resistor(element, settings.earth()));
             case LOAD, COIL -> load(element);
+            case FIELD -> field(element, state);
             case NONE -> Optional.empty();
         };
     }
@@ -131,13 +141,50 @@ final class Circuit {
         return new Branch(element.id(), element.toNode(), element.fromNode(), inside, emf);
     }
 
+    /** Joined to the output inside an alternator that works; with a dynamo the regulator keeps the current about constant. */
+    private Optional<Branch> field(Placed element, State state) {
+        boolean isDynamo = element.device().kind() == DeviceKind.DYNAMO;
+        Current usual = isDynamo ? settings.dynamoField() : settings.alternatorField();
+        Placed generator = generators.get(element.device().id());
+        if (generator == null || !state.isSteady(generator)) {
+            return Optional.of(resistor(element, Resistance.of(system(), usual)));
+        }
+        return Optional.of(
+                isDynamo
+                        ? constant(element, element.fromNode(), element.toNode(), usual)
+                        : Branch.resistor(
+                                element.id(),
+                                element.fromNode(),
+                                generator.fromNode(),
+                                settings.contact()));
+    }
+
+    private static Branch constant(Placed element, String from, String to, Current current) {
+        double volts = current.toDoubleAmperes() * CONSTANT_CURRENT.toDoubleOhms();
+        return new Branch(
+                element.id(), from, to, CONSTANT_CURRENT, Voltage.roundedFromVolts(volts));
+    }
+
+    /** What a dynamo has to give its own field beside its output. */
+    Current ownField(Placed generator) {
+        boolean isOwn =
+                generator.device().kind() == DeviceKind.DYNAMO
+                        && fields.containsKey(generator.device().id());
+        return isOwn ? settings.dynamoField() : Current.ZERO;
+    }
+
+    /** The field that decides whether the generator gives anything, if it has one. */
+    Optional<Placed> findField(Placed generator) {
+        return Optional.ofNullable(fields.get(generator.device().id()));
+    }
+
     private Optional<Branch> generator(Placed element, Scenario scenario, State state) {
         return switch (state.modeOf(element)) {
-            case STANDING ->
+            case STANDING, UNEXCITED ->
                     element.device().kind() == DeviceKind.DYNAMO
                             ? Optional.of(resistor(element, settings.generatorResistance()))
                             : Optional.empty();
-            case REGULATING ->
+            case BUILDING, REGULATING ->
                     Optional.of(
                             source(
                                     element,
@@ -145,9 +192,12 @@ final class Circuit {
                                     State.scaled(settings.regulated(), system())));
             case LIMITED -> {
                 Current output = State.outputOf(element, scenario.engine(), settings);
-                double volts = output.toDoubleAmperes() * CONSTANT_CURRENT.toDoubleOhms();
                 yield Optional.of(
-                        source(element, CONSTANT_CURRENT, Voltage.roundedFromVolts(volts)));
+                        constant(
+                                element,
+                                element.toNode(),
+                                element.fromNode(),
+                                output.plus(ownField(element))));
             }
         };
     }

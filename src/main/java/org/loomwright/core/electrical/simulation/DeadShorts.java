@@ -59,7 +59,7 @@ final class DeadShorts {
     private boolean isSource(Placed element) {
         return element.element() == Element.SOURCE
                 || element.element() == Element.GENERATOR
-                        && settled.state().modeOf(element) != State.Mode.STANDING;
+                        && settled.state().modeOf(element).gives();
     }
 
     private Optional<List<Branch>> path(String from, String to) {

@@ -1,11 +1,14 @@
 package org.loomwright.core.electrical.simulation;
 
+import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Resistance;
 import org.loomwright.core.quantity.Voltage;
 import org.loomwright.core.routing.Allowances;
 
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -25,6 +28,10 @@ import java.util.Map;
  * @param pullIn share of the nominal voltage at which a relay pulls in
  * @param dropOut share of the nominal voltage below which it lets go, no more than pullIn
  * @param sense current from which a flasher works
+ * @param flasherDuty share of the time that a working flasher's lamps are lit
+ * @param dynamoField what the field of a dynamo takes while it gives current
+ * @param alternatorField what the field of an alternator would take at nominal voltage without a lamp before it
+ * @param leastExciting current in its field from which a generator works
  * @param allowances take-up of the wires
  */
 public record ElectricalSettings(
@@ -41,6 +48,10 @@ public record ElectricalSettings(
         Ratio pullIn,
         Ratio dropOut,
         Current sense,
+        Ratio flasherDuty,
+        Current dynamoField,
+        Current alternatorField,
+        Current leastExciting,
         Allowances allowances) {
 
     private static final Resistance LEAST_INSIDE = Resistance.ofNanoohms(1_000);
@@ -59,12 +70,21 @@ public record ElectricalSettings(
                         "a generator gives 0 A to %s at idle, was %s".formatted(atSpeed, idle));
             }
         }
+
+        private GeneratorOutput scaledTo(Current rating) {
+            long most = Math.max(1, atSpeed.milliamperes());
+            double share = (double) idle.milliamperes() / most;
+            return new GeneratorOutput(
+                    Current.ofMilliamperes(Math.round(rating.milliamperes() * share)), rating);
+        }
     }
 
     /**
-     * Dynamos of the 1950s and 1960s gave 20 to 22 A and relay coils take 0.15 to 0.2 A (published, owners' and trade pages). All others are
+     * The same as the table {@code shared/catalogue/electrical-settings.csv}, which tells where each figure comes from, for code that has no
+     * files. Dynamos of the 1950s and 1960s gave 20 to 22 A and relay coils take 0.15 to 0.2 A (published, owners' and trade pages). All others are
      * from memory: 12.6 V and 10 mΩ for a charged battery, 14.2 V regulated, nothing from a dynamo at idle, 20 A and 45 A from an
-     * alternator, 3 mΩ for a contact, 2 mΩ for an earth screw, relays that pull in at 60 % and let go at 25 %, flashers from 0.5 A.
+     * alternator, 3 mΩ for a contact, 2 mΩ for an earth screw, relays that pull in at 60 % and let go at 25 %, flashers from 0.5 A that are
+     * lit half of the time, fields of 1.5 A and 3 A that work from 0.08 A.
      */
     public static final ElectricalSettings USUAL =
             new ElectricalSettings(
@@ -82,6 +102,10 @@ public record ElectricalSettings(
                     new Ratio(600_000),
                     new Ratio(250_000),
                     Current.ofMilliamperes(500),
+                    new Ratio(500_000),
+                    Current.ofMilliamperes(1_500),
+                    Current.ofMilliamperes(3_000),
+                    Current.ofMilliamperes(80),
                     Allowances.USUAL);
 
     public ElectricalSettings {
@@ -103,5 +127,37 @@ public record ElectricalSettings(
                     "a relay lets go at %s, above the %s where it pulls in"
                             .formatted(dropOut, pullIn));
         }
+        if (flasherDuty.compareTo(Ratio.ZERO) <= 0 || flasherDuty.compareTo(Ratio.ONE) > 0) {
+            throw new IllegalArgumentException(
+                    "a flasher's lamps are lit for a share of the time, was " + flasherDuty);
+        }
+        if (leastExciting.milliamperes() <= 0
+                || leastExciting.compareTo(dynamoField) > 0
+                || leastExciting.compareTo(alternatorField) > 0) {
+            throw new IllegalArgumentException(
+                    "fields of %s and %s must reach the least of %s, which is more than nothing"
+                            .formatted(dynamoField, alternatorField, leastExciting));
+        }
+    }
+
+    /**
+     * @param rows one for each name of {@code shared/catalogue/electrical-settings.csv}
+     * @param allowances take-up of the wires
+     * @return the settings that they make
+     * @throws IllegalArgumentException if a row is missing, stands twice, is unknown or has another unit
+     */
+    public static ElectricalSettings of(List<SettingRow> rows, Allowances allowances) {
+        return new SettingTable(rows).settings(allowances);
+    }
+
+    /**
+     * @param generator a dynamo or an alternator
+     * @return what it gives: as the settings say of it by its id, or else as its own rating says (at idle the usual share of it), or else the usual
+     */
+    public GeneratorOutput outputOf(Device generator) {
+        GeneratorOutput usual = generator.kind() == DeviceKind.DYNAMO ? dynamo : alternator;
+        Current rating = generator.particulars().rating();
+        GeneratorOutput own = rating == null ? usual : usual.scaledTo(rating);
+        return generators.getOrDefault(generator.id(), own);
     }
 }

@@ -22,6 +22,8 @@ public enum Element {
     MAKE,
     /** Joined while the device has not pulled in. */
     BREAK,
+    /** The winding without whose current a generator gives nothing: a dynamo's field, the field of an alternator behind its lamp. */
+    FIELD,
     /** Joined while the engine stands: an oil pressure switch. */
     ENGINE_OFF,
     /** A consumer of current. */
@@ -35,7 +37,7 @@ public enum Element {
     boolean isConductor() {
         return switch (this) {
             case CUT_OUT, LINK, FUSE, CONTACT, SENSE, MAKE, BREAK, ENGINE_OFF, EARTH -> true;
-            case SOURCE, GENERATOR, COIL, LOAD, NONE -> false;
+            case SOURCE, GENERATOR, COIL, FIELD, LOAD, NONE -> false;
         };
     }
 }

@@ -2,9 +2,11 @@ package org.loomwright.core.electrical.simulation;
 
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Voltage;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +48,7 @@ public record Readings(
      * @param from the point where it begins
      * @param to the point where it ends, or {@code body}
      * @param across voltage at its beginning less voltage at its end
-     * @param current from beginning to end; of a source what it gives
+     * @param current from beginning to end; of a source what it gives, of a dynamo beside the current of its own field
      */
     public record ElementReading(
             String device,
@@ -95,5 +97,32 @@ public record Readings(
                                         || reading.element() == Element.COIL)
                 .map(reading -> Current.ofMilliamperes(Math.abs(reading.current().milliamperes())))
                 .reduce(Current.ZERO, Current::plus);
+    }
+
+    /**
+     * What goes through a working flasher is lit for a share of the time only; all other readings are those of the lit moment.
+     *
+     * @param flasherDuty share of the time that flashing lamps are lit
+     * @return what all loads and coils together draw in the mean
+     */
+    public Current drawnOnAverage(Ratio flasherDuty) {
+        Set<String> working = new HashSet<>();
+        for (ElementReading reading : of(Element.SENSE)) {
+            if (pulledIn.contains(reading.device())) {
+                working.add(reading.device());
+            }
+        }
+        long flashing =
+                elements.stream()
+                        .filter(reading -> working.contains(reading.device()))
+                        .filter(reading -> isContact(reading.element()))
+                        .mapToLong(reading -> Math.abs(reading.current().milliamperes()))
+                        .sum();
+        double dark = 1 - flasherDuty.toDouble();
+        return Current.ofMilliamperes(drawn().milliamperes() - Math.round(dark * flashing));
+    }
+
+    private static boolean isContact(Element element) {
+        return element == Element.SENSE || element == Element.MAKE;
     }
 }

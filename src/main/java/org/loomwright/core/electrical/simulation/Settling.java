@@ -4,6 +4,7 @@ import org.loomwright.core.electrical.network.Branch;
 import org.loomwright.core.electrical.network.LinearSolver;
 import org.loomwright.core.electrical.network.Network;
 import org.loomwright.core.electrical.network.NetworkSolution;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Voltage;
@@ -86,13 +87,20 @@ final class Settling {
         Map<String, State.Mode> modes = new HashMap<>();
         for (Placed element : circuit.elements()) {
             if (element.element() == Element.GENERATOR) {
-                boolean gives =
-                        State.outputOf(element, scenario.engine(), settings).milliamperes() > 0;
-                modes.put(
-                        element.device().id(), gives ? State.Mode.REGULATING : State.Mode.STANDING);
+                boolean gives = mostOf(element).milliamperes() > 0;
+                modes.put(element.device().id(), gives ? firstMode(element) : State.Mode.STANDING);
             }
         }
         return new State(Set.of(), modes);
+    }
+
+    private State.Mode firstMode(Placed generator) {
+        if (circuit.findField(generator).isEmpty()) {
+            return State.Mode.REGULATING;
+        }
+        return generator.device().kind() == DeviceKind.DYNAMO
+                ? State.Mode.BUILDING
+                : State.Mode.UNEXCITED;
     }
 
     private Settled solve(List<Branch> wires, State state) {
@@ -123,7 +131,7 @@ final class Settling {
             return new State(pulledIn, now.state().generators());
         }
         Map<String, State.Mode> modes = new HashMap<>(now.state().generators());
-        for (Placed element : now.elements()) {
+        for (Placed element : circuit.elements()) {
             if (element.element() == Element.GENERATOR) {
                 modes.put(element.device().id(), modeAfter(element, now));
             }
@@ -153,6 +161,7 @@ final class Settling {
                     MAKE,
                     BREAK,
                     ENGINE_OFF,
+                    FIELD,
                     LOAD,
                     EARTH,
                     NONE ->
@@ -160,26 +169,60 @@ final class Settling {
         };
     }
 
-    /** A generator that would have to give more than it can is limited; one that current flows into is cut out. */
     private State.Mode modeAfter(Placed generator, Settled now) {
-        Current most = State.outputOf(generator, scenario.engine(), settings);
-        return switch (now.state().modeOf(generator)) {
-            case STANDING -> State.Mode.STANDING;
-            case REGULATING -> {
-                Current given = now.solution().current(generator.id());
-                if (given.milliamperes() < 0) {
-                    yield State.Mode.STANDING;
-                }
-                yield given.compareTo(most) > 0 ? State.Mode.LIMITED : State.Mode.REGULATING;
-            }
-            case LIMITED -> {
-                double regulated = State.scaled(settings.regulated(), system).toDoubleVolts();
-                double dropped =
-                        most.toDoubleAmperes() * settings.generatorResistance().toDoubleOhms();
-                double live = liveVolts(generator, now);
-                yield live > regulated - dropped ? State.Mode.REGULATING : State.Mode.LIMITED;
-            }
+        State.Mode mode = now.state().modeOf(generator);
+        return switch (mode) {
+            case STANDING -> mode;
+            case UNEXCITED, BUILDING ->
+                    isExcited(generator, now) ? State.Mode.REGULATING : State.Mode.UNEXCITED;
+            case REGULATING ->
+                    losesField(generator, now)
+                            ? State.Mode.UNEXCITED
+                            : afterRegulating(generator, now);
+            case LIMITED ->
+                    losesField(generator, now)
+                            ? State.Mode.UNEXCITED
+                            : afterLimited(generator, now);
         };
+    }
+
+    /** An alternator's field feeds itself once it works; a dynamo's goes on needing its wire. */
+    private boolean losesField(Placed generator, Settled now) {
+        return generator.device().kind() == DeviceKind.DYNAMO && !isExcited(generator, now);
+    }
+
+    private boolean isExcited(Placed generator, Settled now) {
+        return circuit.findField(generator)
+                .map(field -> now.solution().current(field.id()))
+                .map(current -> Math.abs(current.milliamperes()))
+                .map(current -> current >= settings.leastExciting().milliamperes())
+                .orElse(true);
+    }
+
+    /** A generator that would have to give more than it can is limited; one that current flows into is cut out. */
+    private State.Mode afterRegulating(Placed generator, Settled now) {
+        long given =
+                now.solution().current(generator.id()).milliamperes()
+                        - circuit.ownField(generator).milliamperes();
+        if (given < 0) {
+            return State.Mode.STANDING;
+        }
+        boolean isTooMuch = given > mostOf(generator).milliamperes();
+        return isTooMuch ? State.Mode.LIMITED : State.Mode.REGULATING;
+    }
+
+    /** A limited generator whose voltage rises to what it would keep goes back to keeping it. */
+    private State.Mode afterLimited(Placed generator, Settled now) {
+        double regulated = State.scaled(settings.regulated(), system).toDoubleVolts();
+        double dropped =
+                mostOf(generator).plus(circuit.ownField(generator)).toDoubleAmperes()
+                        * settings.generatorResistance().toDoubleOhms();
+        boolean isRelieved = liveVolts(generator, now) > regulated - dropped;
+        return isRelieved ? State.Mode.REGULATING : State.Mode.LIMITED;
+    }
+
+    private Current mostOf(Placed generator) {
+        return State.outputOf(generator, scenario.engine(), settings);
     }
 
     private static double liveVolts(Placed generator, Settled now) {

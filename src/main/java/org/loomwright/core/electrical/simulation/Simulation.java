@@ -13,6 +13,7 @@ import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.loom.Wire;
+import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
 import java.util.ArrayList;
@@ -27,7 +28,8 @@ import java.util.Objects;
  *
  * <p>Taken as: loads and coils are resistors of nominal voltage over rated current (a lamp below its voltage draws more than that, so
  * drops come out slightly small); the body has no resistance beside its earth screws; terminals and joints have none; all wires have
- * the scenario's temperature; flashers and contact breakers stay closed.
+ * the scenario's temperature; flashers and contact breakers stay closed (flashing lamps read their peak; see {@link
+ * Readings#drawnOnAverage}). A generator with a point for its field gives nothing unless current gets there.
  */
 public final class Simulation {
 
@@ -112,7 +114,7 @@ public final class Simulation {
         return readings;
     }
 
-    private static List<ElementReading> elements(Settled settled) {
+    private List<ElementReading> elements(Settled settled) {
         List<ElementReading> readings = new ArrayList<>();
         for (Placed element : settled.elements()) {
             Branch branch = Objects.requireNonNull(settled.branches().get(element.id()));
@@ -125,9 +127,20 @@ public final class Simulation {
                             element.from(),
                             element.to(),
                             isTurned ? Voltage.ofMillivolts(-across.millivolts()) : across,
-                            settled.solution().current(element.id())));
+                            current(element, settled)));
         }
         return readings;
+    }
+
+    /** What a dynamo gives its own field is not counted as given. */
+    private Current current(Placed element, Settled settled) {
+        Current current = settled.solution().current(element.id());
+        boolean feedsField =
+                element.element() == Element.GENERATOR && settled.state().isSteady(element);
+        return feedsField
+                ? Current.ofMilliamperes(
+                        current.milliamperes() - circuit.ownField(element).milliamperes())
+                : current;
     }
 
     private Map<String, Voltage> points(Settled settled) {
@@ -146,6 +159,7 @@ public final class Simulation {
     private List<Finding> findings(Scenario scenario, Settled settled) {
         List<Finding> findings = new ArrayList<>(DeviceChecks.of(loom, behaviours, circuit));
         findings.addAll(new DeadShorts(settled, scenario.name()).findings());
+        findings.addAll(ExcitationCheck.of(circuit, scenario, settled, settings.leastExciting()));
         findings.addAll(SolutionChecks.of(scenario, settled));
         return findings.stream().sorted(Finding.WORST_FIRST).toList();
     }

@@ -1,6 +1,6 @@
 package org.loomwright.core.electrical.simulation;
 
-import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.electrical.simulation.ElectricalSettings.GeneratorOutput;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
@@ -20,10 +20,18 @@ record State(Set<String> pulledIn, Map<String, Mode> generators) {
     enum Mode {
         /** It gives nothing: the engine is too slow, or its cut-out has opened. */
         STANDING,
+        /** It turns fast enough, but no current in its field makes it give anything. */
+        UNEXCITED,
+        /** A dynamo's voltage rises out of what magnetism is left; whether it stays depends on its field. */
+        BUILDING,
         /** It keeps its voltage. */
         REGULATING,
         /** It gives all that it can and its voltage falls. */
-        LIMITED
+        LIMITED;
+
+        boolean gives() {
+            return this == BUILDING || this == REGULATING || this == LIMITED;
+        }
     }
 
     State {
@@ -32,7 +40,13 @@ record State(Set<String> pulledIn, Map<String, Mode> generators) {
     }
 
     boolean generates() {
-        return generators.values().stream().anyMatch(mode -> mode != Mode.STANDING);
+        return generators.values().stream().anyMatch(Mode::gives);
+    }
+
+    /** Whether it gives and nothing is left to wait for. */
+    boolean isSteady(Placed generator) {
+        Mode mode = modeOf(generator);
+        return mode == Mode.REGULATING || mode == Mode.LIMITED;
     }
 
     Mode modeOf(Placed generator) {
@@ -42,18 +56,13 @@ record State(Set<String> pulledIn, Map<String, Mode> generators) {
     /** The same with every generator that works giving all that it can. */
     State atFullOutput() {
         Map<String, Mode> full = new HashMap<>(generators);
-        full.replaceAll((device, mode) -> mode == Mode.STANDING ? mode : Mode.LIMITED);
+        full.replaceAll((device, mode) -> mode.gives() ? Mode.LIMITED : mode);
         return new State(pulledIn, full);
     }
 
-    /** What the generator can give while the engine runs like that. */
+    /** What the generator can give beside the current of its own field while the engine runs like that. */
     static Current outputOf(Placed generator, Scenario.Engine engine, ElectricalSettings settings) {
-        ElectricalSettings.GeneratorOutput usual =
-                generator.device().kind() == DeviceKind.DYNAMO
-                        ? settings.dynamo()
-                        : settings.alternator();
-        ElectricalSettings.GeneratorOutput output =
-                settings.generators().getOrDefault(generator.device().id(), usual);
+        GeneratorOutput output = settings.outputOf(generator.device());
         return switch (engine) {
             case OFF -> Current.ZERO;
             case IDLE -> output.idle();

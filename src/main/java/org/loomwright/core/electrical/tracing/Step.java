@@ -41,7 +41,7 @@ record Step(String from, String to, @Nullable String wire, @Nullable Passed pass
     }
 
     boolean isLoad() {
-        return isThrough(Element.LOAD) || isThrough(Element.COIL);
+        return isThrough(Element.LOAD) || isThrough(Element.COIL) || isThrough(Element.FIELD);
     }
 
     boolean isContact() {

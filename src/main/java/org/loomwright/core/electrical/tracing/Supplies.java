@@ -40,6 +40,7 @@ final class Supplies {
                     CUT_OUT,
                     LINK,
                     COIL,
+                    FIELD,
                     SENSE,
                     MAKE,
                     BREAK,

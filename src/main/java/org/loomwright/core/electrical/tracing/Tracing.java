@@ -167,10 +167,14 @@ public final class Tracing {
         SortedSet<String> through = new TreeSet<>(loads.getOrDefault(wire.id(), new TreeSet<>()));
         if (reached != null && reached.loads() > 0) {
             reached.path().stream()
-                    .filter(it -> it.element() == Element.LOAD || it.element() == Element.COIL)
+                    .filter(it -> takesCurrent(it.element()))
                     .forEach(it -> through.add(it.device()));
         }
         return through;
+    }
+
+    private static boolean takesCurrent(Element element) {
+        return element == Element.LOAD || element == Element.COIL || element == Element.FIELD;
     }
 
     private Role role(Wire wire, @Nullable Reached reached) {

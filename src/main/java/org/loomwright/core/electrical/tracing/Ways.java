@@ -49,7 +49,7 @@ final class Ways {
             case GENERATOR -> sources.add(Reached.start(element.fromNode(), FROM_GENERATOR));
             case CUT_OUT -> add(Step.through(element, true));
             case LINK, FUSE, CONTACT, SENSE, MAKE, BREAK, ENGINE_OFF, EARTH -> addBothWays(element);
-            case LOAD, COIL -> {
+            case LOAD, COIL, FIELD -> {
                 loads.add(element);
                 addBothWays(element);
             }

@@ -154,6 +154,10 @@ class SimulationTest {
                         usual.pullIn(),
                         usual.dropOut(),
                         usual.sense(),
+                        usual.flasherDuty(),
+                        usual.dynamoField(),
+                        usual.alternatorField(),
+                        usual.leastExciting(),
                         usual.allowances());
         Simulation simulation = Simulated.simulation(Simulated.demoMain(), ideal);
         Readings readings = Simulated.run(simulation, Simulated.winterNight(Engine.IDLE));

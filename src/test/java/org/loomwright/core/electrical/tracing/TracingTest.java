@@ -53,7 +53,7 @@ class TracingTest {
         "W002, RETURN, NONE",
         "W066, RETURN, SIDE_LAMPS",
         "W104, RETURN, BATTERY_FUSED",
-        "W006, LOOSE, NONE",
+        "W006, LIVE, GENERATOR",
     })
     void readsRoleAndSupplyOfTheDemonstration(String wire, Role role, Supply supply) {
         assertThat(TRACING.get(wire).role()).isEqualTo(role);
@@ -92,11 +92,13 @@ class TracingTest {
     }
 
     @Test
-    void everyWireButTheFieldsIsJoinedToSomething() {
-        assertThat(TRACING.all())
-                .filteredOn(trace -> trace.role() == Role.LOOSE)
-                .extracting(WireTrace::wire)
-                .containsExactly("W006");
+    void everyWireIsJoinedToSomething() {
+        assertThat(TRACING.all()).extracting(WireTrace::role).doesNotContain(Role.LOOSE);
+    }
+
+    @Test
+    void theFieldOfTheDynamoIsWhatItsWireIsFor() {
+        assertThat(TRACING.get("W006").loads()).containsExactly("DYNAMO");
     }
 
     @Test
