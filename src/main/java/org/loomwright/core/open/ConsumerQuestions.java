@@ -132,6 +132,7 @@ final class ConsumerQuestions {
                     LINK,
                     FUSE,
                     COIL,
+                    FIELD,
                     SENSE,
                     ENGINE_OFF,
                     LOAD,

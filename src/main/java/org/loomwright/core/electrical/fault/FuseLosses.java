@@ -52,7 +52,7 @@ public final class FuseLosses {
     private static boolean isConductor(Placed element) {
         return switch (element.element()) {
             case CUT_OUT, LINK, FUSE, CONTACT, SENSE, MAKE, BREAK, ENGINE_OFF -> true;
-            case SOURCE, GENERATOR, COIL, LOAD, EARTH, NONE -> false;
+            case SOURCE, GENERATOR, COIL, FIELD, LOAD, EARTH, NONE -> false;
         };
     }
 

@@ -14,6 +14,7 @@ import org.loomwright.core.electrical.simulation.Placed;
 import org.loomwright.core.electrical.simulation.ShortedNet;
 import org.loomwright.core.electrical.simulation.ShortedNet.Drawn;
 import org.loomwright.core.electrical.simulation.ShortedNet.Share;
+import org.loomwright.core.electrical.simulation.Wiring.Conductor;
 import org.loomwright.core.loom.FittedFuse;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Wire;
@@ -119,7 +120,7 @@ public final class ShortCircuits {
 
     private static long carried(Drawn drawn, Wire wire) {
         return drawn.wires().stream()
-                .filter(share -> share.thing().id().equals(wire.id()))
+                .filter(share -> share.thing().wire().equals(wire.id()))
                 .mapToLong(share -> Math.abs(share.caused().milliamperes()))
                 .findFirst()
                 .orElse(0);
@@ -179,7 +180,7 @@ public final class ShortCircuits {
         return Objects.requireNonNull(dark.get(key(fuse.device(), fuse.from(), fuse.to())));
     }
 
-    private Optional<Heated> heated(Share<Wire> share, Temperature before) {
+    private Optional<Heated> heated(Share<Conductor> share, Temperature before) {
         ConductorSize size = catalogue.getSize(share.thing().size());
         Current current = magnitude(share.current());
         if (current.compareTo(size.rating()) <= 0) {
@@ -191,7 +192,7 @@ public final class ShortCircuits {
         double meltSeconds = inOneSecond * inOneSecond / (amperes * amperes);
         return Optional.of(
                 new Heated(
-                        share.thing().id(),
+                        share.thing().wire(),
                         current,
                         HeatingTime.of(size.metal(), current, before, settings.insulation()),
                         Duration.ofMillis((long) (meltSeconds * 1e3))));

@@ -1,23 +1,16 @@
 package org.loomwright.core.electrical.simulation;
 
 import org.jspecify.annotations.Nullable;
-import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.electrical.WireResistance;
 import org.loomwright.core.electrical.network.Branch;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
-import org.loomwright.core.loom.Loom;
-import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
-import org.loomwright.core.quantity.Length;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Resistance;
 import org.loomwright.core.quantity.Temperature;
 import org.loomwright.core.quantity.Voltage;
-import org.loomwright.core.routing.CutLength;
-import org.loomwright.core.routing.CutLengths;
-import org.loomwright.core.routing.Routes;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -35,24 +28,22 @@ final class Circuit {
     /** Begins the id of every branch that is a wire. */
     static final String WIRE = "wire ";
 
-    private final Loom loom;
+    private final Wiring wiring;
     private final WireResistance resistance;
     private final ElectricalSettings settings;
     private final List<Placed> elements = new ArrayList<>();
-    private final Map<String, Length> lengths = new HashMap<>();
     private final Map<String, Placed> generators = new HashMap<>();
     private final Map<String, Placed> fields = new HashMap<>();
 
     Circuit(
-            Loom loom,
-            Catalogue catalogue,
+            Wiring wiring,
             ElectricalTables tables,
             Behaviours behaviours,
             ElectricalSettings settings) {
-        this.loom = loom;
+        this.wiring = wiring;
         this.resistance = new WireResistance(tables);
         this.settings = settings;
-        loom.devices().values().forEach(device -> elements.addAll(behaviours.of(device)));
+        wiring.devices().values().forEach(device -> elements.addAll(behaviours.of(device)));
         for (Placed element : elements) {
             if (element.element() == Element.GENERATOR) {
                 generators.put(element.device().id(), element);
@@ -60,33 +51,27 @@ final class Circuit {
                 fields.put(element.device().id(), element);
             }
         }
-        CutLengths cuts =
-                new CutLengths(loom, new Routes(loom), catalogue, settings.allowances(), Map.of());
-        for (CutLength cut : cuts.all()) {
-            lengths.put(cut.wire(), cut.measured().plus(cut.takeUp()));
-        }
     }
 
     List<Placed> elements() {
         return elements;
     }
 
-    static String idOf(Wire wire) {
-        return WIRE + wire.id();
+    static String idOf(Wiring.Conductor wire) {
+        return WIRE + wire.wire();
     }
 
     /** The wires at one temperature; they do not depend on the state. */
     List<Branch> wires(Temperature conductors) {
         Map<String, LinearResistance> perMetre = new HashMap<>();
         List<Branch> branches = new ArrayList<>();
-        for (Wire wire : loom.wires().values()) {
+        for (Wiring.Conductor wire : wiring.conductors()) {
             LinearResistance linear =
                     perMetre.computeIfAbsent(
                             wire.size(), size -> resistance.perMetre(size, conductors));
-            Length length = lengths.getOrDefault(wire.id(), Length.ZERO);
             branches.add(
                     Branch.resistor(
-                            idOf(wire), wire.a().place(), wire.b().place(), linear.times(length)));
+                            idOf(wire), wire.from(), wire.to(), linear.times(wire.length())));
         }
         return branches;
     }
@@ -203,6 +188,6 @@ final class Circuit {
     }
 
     private Voltage system() {
-        return loom.document().vehicle().system();
+        return wiring.system();
     }
 }

@@ -5,7 +5,6 @@ import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
-import org.loomwright.core.loom.Loom;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Power;
 
@@ -23,9 +22,9 @@ final class DeviceChecks {
 
     private DeviceChecks() {}
 
-    static List<Finding> of(Loom loom, Behaviours behaviours, Circuit circuit) {
+    static List<Finding> of(Wiring wiring, Behaviours behaviours, Circuit circuit) {
         List<Finding> findings = new ArrayList<>();
-        for (Device device : loom.devices().values()) {
+        for (Device device : wiring.devices().values()) {
             if (!behaviours.knows(device)) {
                 findings.add(
                         Finding.warning(
@@ -47,7 +46,7 @@ final class DeviceChecks {
             }
             hasSource |= element.element() == Element.SOURCE;
         }
-        consumers.forEach(device -> checkLoad(loom, device, findings));
+        consumers.forEach(device -> checkLoad(wiring, device, findings));
         if (!hasSource) {
             findings.add(
                     Finding.warning(
@@ -59,7 +58,7 @@ final class DeviceChecks {
         return findings;
     }
 
-    private static void checkLoad(Loom loom, Device device, List<Finding> findings) {
+    private static void checkLoad(Wiring wiring, Device device, List<Finding> findings) {
         Subject subject = Subject.of(ThingKind.DEVICE, device.id());
         Current load = device.load();
         if (load == null || load.milliamperes() <= 0) {
@@ -71,7 +70,7 @@ final class DeviceChecks {
                                     .formatted(device.id())));
             return;
         }
-        Power power = Power.of(loom.document().vehicle().system(), load);
+        Power power = Power.of(wiring.system(), load);
         if (device.kind() != DeviceKind.STARTER && power.compareTo(MOST) > 0) {
             findings.add(
                     Finding.warning(

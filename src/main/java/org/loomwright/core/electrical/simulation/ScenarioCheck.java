@@ -5,7 +5,6 @@ import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
-import org.loomwright.core.loom.Loom;
 import org.loomwright.core.quantity.Temperature;
 
 import java.util.ArrayList;
@@ -18,13 +17,13 @@ final class ScenarioCheck {
 
     private ScenarioCheck() {}
 
-    static List<Finding> of(Loom loom, Scenario scenario) {
+    static List<Finding> of(Wiring wiring, Scenario scenario) {
         List<Finding> findings = new ArrayList<>();
         checkTemperatures(scenario, findings);
         new TreeMap<>(scenario.closed())
                 .forEach(
                         (id, points) -> {
-                            Device device = loom.devices().get(id);
+                            Device device = wiring.devices().get(id);
                             if (device == null || device.kind() != DeviceKind.SWITCH) {
                                 findings.add(
                                         fault(

@@ -7,7 +7,6 @@ import org.loomwright.core.electrical.network.NodeShorts;
 import org.loomwright.core.electrical.network.NodeShorts.BranchCurrent;
 import org.loomwright.core.electrical.network.NodeShorts.NodeShort;
 import org.loomwright.core.electrical.simulation.Settling.Settled;
-import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Ratio;
 import org.loomwright.core.quantity.Voltage;
@@ -29,7 +28,7 @@ public final class ShortedNet {
     private static final Ratio NOTEWORTHY = new Ratio(20_000);
 
     private final Scenario scenario;
-    private final Map<String, Wire> wires = new LinkedHashMap<>();
+    private final Map<String, Wiring.Conductor> wires = new LinkedHashMap<>();
     private final Map<String, Placed> elements = new LinkedHashMap<>();
     private final NodeShorts joined;
     private final Optional<NodeShorts> cutOut;
@@ -47,7 +46,7 @@ public final class ShortedNet {
             String place,
             Voltage open,
             Current current,
-            List<Share<Wire>> wires,
+            List<Share<Wiring.Conductor>> wires,
             List<Share<Placed>> elements) {
 
         public Drawn {
@@ -68,7 +67,7 @@ public final class ShortedNet {
 
     ShortedNet(
             Circuit circuit,
-            Collection<Wire> wires,
+            Collection<Wiring.Conductor> wires,
             Settled settled,
             Scenario scenario,
             LinearSolver solver) {
@@ -125,10 +124,10 @@ public final class ShortedNet {
     }
 
     private Drawn drawn(String place, NodeShort shorted, List<BranchCurrent> carrying) {
-        List<Share<Wire>> inWires = new ArrayList<>();
+        List<Share<Wiring.Conductor>> inWires = new ArrayList<>();
         List<Share<Placed>> inElements = new ArrayList<>();
         for (BranchCurrent branch : carrying) {
-            Wire wire = wires.get(branch.branch());
+            Wiring.Conductor wire = wires.get(branch.branch());
             Placed element = elements.get(branch.branch());
             if (wire != null) {
                 inWires.add(new Share<>(wire, branch.current(), branch.caused()));

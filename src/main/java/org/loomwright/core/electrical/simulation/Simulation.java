@@ -12,7 +12,6 @@ import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Point;
-import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
@@ -33,7 +32,7 @@ import java.util.Objects;
  */
 public final class Simulation {
 
-    private final Loom loom;
+    private final Wiring wiring;
     private final Behaviours behaviours;
     private final ElectricalSettings settings;
     private final LinearSolver solver;
@@ -54,11 +53,32 @@ public final class Simulation {
             Behaviours behaviours,
             ElectricalSettings settings,
             LinearSolver solver) {
-        this.loom = loom;
+        this(
+                Wiring.of(loom, catalogue, settings.allowances()),
+                tables,
+                behaviours,
+                settings,
+                solver);
+    }
+
+    /**
+     * @param wiring one loom or several
+     * @param tables what the tables say about current
+     * @param behaviours what devices do
+     * @param settings what the looms do not say
+     * @param solver does the linear algebra
+     */
+    public Simulation(
+            Wiring wiring,
+            ElectricalTables tables,
+            Behaviours behaviours,
+            ElectricalSettings settings,
+            LinearSolver solver) {
+        this.wiring = wiring;
         this.behaviours = behaviours;
         this.settings = settings;
         this.solver = solver;
-        this.circuit = new Circuit(loom, catalogue, tables, behaviours, settings);
+        this.circuit = new Circuit(wiring, tables, behaviours, settings);
     }
 
     /**
@@ -66,7 +86,7 @@ public final class Simulation {
      * @return readings, or why the loom cannot be in that state
      */
     public Outcome<Readings> run(Scenario scenario) {
-        List<Finding> impossible = ScenarioCheck.of(loom, scenario);
+        List<Finding> impossible = ScenarioCheck.of(wiring, scenario);
         if (!impossible.isEmpty()) {
             return Outcome.rejected(impossible);
         }
@@ -86,28 +106,27 @@ public final class Simulation {
      * @return the loom in it, to be asked what a short to the body would draw, or why the loom cannot be in that state
      */
     public Outcome<ShortedNet> shorted(Scenario scenario) {
-        List<Finding> impossible = ScenarioCheck.of(loom, scenario);
+        List<Finding> impossible = ScenarioCheck.of(wiring, scenario);
         if (!impossible.isEmpty()) {
             return Outcome.rejected(impossible);
         }
         return Outcome.accepted(
                 new ShortedNet(
-                        circuit, loom.wires().values(), settled(scenario), scenario, solver));
+                        circuit, wiring.conductors(), settled(scenario), scenario, solver));
     }
 
     private Settled settled(Scenario scenario) {
-        Voltage system = loom.document().vehicle().system();
-        return new Settling(circuit, scenario, settings, system, solver).settle();
+        return new Settling(circuit, scenario, settings, wiring.system(), solver).settle();
     }
 
     private List<WireReading> wires(Settled settled) {
         List<WireReading> readings = new ArrayList<>();
-        for (Wire wire : loom.wires().values()) {
+        for (Wiring.Conductor wire : wiring.conductors()) {
             String id = Circuit.idOf(wire);
             Branch branch = Objects.requireNonNull(settled.branches().get(id));
             readings.add(
                     new WireReading(
-                            wire.id(),
+                            wire.wire(),
                             settled.solution().current(id),
                             settled.solution().across(branch)));
         }
@@ -145,7 +164,7 @@ public final class Simulation {
 
     private Map<String, Voltage> points(Settled settled) {
         Map<String, Voltage> voltages = new LinkedHashMap<>();
-        for (Device device : loom.devices().values()) {
+        for (Device device : wiring.devices().values()) {
             for (Point point : device.points()) {
                 String place = device.id() + "/" + point.name();
                 settled.solution()
@@ -157,7 +176,7 @@ public final class Simulation {
     }
 
     private List<Finding> findings(Scenario scenario, Settled settled) {
-        List<Finding> findings = new ArrayList<>(DeviceChecks.of(loom, behaviours, circuit));
+        List<Finding> findings = new ArrayList<>(DeviceChecks.of(wiring, behaviours, circuit));
         findings.addAll(new DeadShorts(settled, scenario.name()).findings());
         findings.addAll(ExcitationCheck.of(circuit, scenario, settled, settings.leastExciting()));
         findings.addAll(SolutionChecks.of(scenario, settled));

@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.core.electrical.joining;
+
+import org.jspecify.annotations.NullMarked;
