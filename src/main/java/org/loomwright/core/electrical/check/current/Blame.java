@@ -1,0 +1,63 @@
+package org.loomwright.core.electrical.check.current;
+
+import org.loomwright.core.finding.Severity;
+
+/** Who made a figure break its limit: what was recorded is told, not accused. */
+enum Blame {
+    /** The thing itself is new. */
+    NEW,
+    /** It kept its limit in the recorded loom. */
+    ADDITIONS,
+    /** It broke its limit in the recorded loom already, and the additions make it worse. */
+    WORSE,
+    /** It is like that in the recorded loom. */
+    ORIGINAL,
+    /** Nobody simulated the recorded loom in that scenario. */
+    UNKNOWN;
+
+    /** From how much more on an addition makes a thing worse: less comes from the last digits of a simulation. Own choice. */
+    private static final double WORSE_FROM = 1.02;
+
+    /**
+     * @param isNew whether the thing is new
+     * @param now figure over limit in the worst scenario
+     * @param before the same of the recorded loom, not a number where nobody knows
+     */
+    static Blame of(boolean isNew, double now, double before) {
+        if (isNew) {
+            return NEW;
+        }
+        if (Double.isNaN(before)) {
+            return UNKNOWN;
+        }
+        if (before <= 1) {
+            return ADDITIONS;
+        }
+        return now > before * WORSE_FROM ? WORSE : ORIGINAL;
+    }
+
+    Severity severity() {
+        return switch (this) {
+            case NEW, ADDITIONS, WORSE -> Severity.FAULT;
+            case ORIGINAL, UNKNOWN -> Severity.WARNING;
+        };
+    }
+
+    /**
+     * @param before the figure of the recorded loom in words
+     * @return a sentence that begins with a space, empty where there is nothing to say
+     */
+    String words(String before) {
+        return switch (this) {
+            case NEW -> "";
+            case UNKNOWN -> " How it was as original is not known.";
+            case ADDITIONS ->
+                    " As recorded it kept within its limit (%s at most); the additions make the difference."
+                            .formatted(before);
+            case WORSE ->
+                    " It did not keep within its limit as original (%s) and the additions make it worse."
+                            .formatted(before);
+            case ORIGINAL -> " It is so as original.";
+        };
+    }
+}
