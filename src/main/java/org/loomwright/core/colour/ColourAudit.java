@@ -1,0 +1,234 @@
+package org.loomwright.core.colour;
+
+import org.loomwright.core.catalogue.WireColour;
+import org.loomwright.core.colour.code.ColourCode;
+import org.loomwright.core.colour.code.ColourFunction;
+import org.loomwright.core.colour.code.ColourWords;
+import org.loomwright.core.colour.code.Leg;
+import org.loomwright.core.colour.code.SupplyColour;
+import org.loomwright.core.electrical.tracing.Role;
+import org.loomwright.core.electrical.tracing.Supply;
+import org.loomwright.core.electrical.tracing.WireTrace;
+import org.loomwright.core.finding.Finding;
+import org.loomwright.core.finding.Severity;
+import org.loomwright.core.finding.Subject;
+import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.loom.VehicleSheet;
+import org.loomwright.core.loom.Wire;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Holds the recorded colour of every wire against what tracing says about it.
+ *
+ * <ul>
+ *   <li>{@code colour.contradicts-feed}: the body colour belongs to another supply, or an earth is not black.
+ *   <li>{@code colour.contradicts-function}: every published use of the colour is another one, and another colour is published for this.
+ *   <li>{@code colour.not-in-code}: the list does not have this body with this tracer.
+ * </ul>
+ *
+ * What rests on memory is a note. So is everything about a vehicle that is older than the scheme. A wire that tracing cannot place is
+ * not judged.
+ */
+public final class ColourAudit {
+
+    private final TracedLoom traced;
+    private final ColourCode code;
+    private final Feeds feeds;
+    private final ColourProposals proposals;
+
+    private ColourAudit(TracedLoom traced, ColourCode code) {
+        this.traced = traced;
+        this.code = code;
+        this.feeds = new Feeds(traced, code);
+        this.proposals = new ColourProposals(traced, code);
+    }
+
+    /**
+     * @param traced a loom
+     * @param code the colour code
+     * @return what was found, the worst first
+     */
+    public static List<Finding> of(TracedLoom traced, ColourCode code) {
+        ColourAudit audit = new ColourAudit(traced, code);
+        List<Finding> findings = new ArrayList<>();
+        traced.loom().wires().values().forEach(wire -> audit.check(wire, findings));
+        return findings.stream().sorted(Finding.WORST_FIRST).toList();
+    }
+
+    private void check(Wire wire, List<Finding> findings) {
+        WireTrace trace = traced.trace(wire);
+        Set<Leg> legs = Legs.of(traced, trace, wire.a(), wire.b());
+        List<ColourFunction> uses = code.functionsOf(wire.colour());
+        if (uses.isEmpty()) {
+            findings.add(notInCode(wire));
+        }
+        if (contradictsFeed(wire, trace, legs, uses)) {
+            findings.add(contradictsFeed(wire, trace));
+        } else {
+            contradictsFunction(wire, trace, legs, uses).ifPresent(findings::add);
+        }
+    }
+
+    private Finding notInCode(Wire wire) {
+        return Finding.note(
+                "colour.not-in-code",
+                Subject.of(ThingKind.WIRE, wire.id()),
+                "Wire %s is recorded as %s; the list of the code has no such wire. Keep it if it is what you see. %s"
+                        .formatted(wire.id(), words(wire.colour()), otherScheme())
+                        .strip());
+    }
+
+    private boolean contradictsFeed(
+            Wire wire, WireTrace trace, Set<Leg> legs, List<ColourFunction> uses) {
+        boolean isKnown = trace.role() == Role.RETURN || trace.supply() != Supply.NONE;
+        return isKnown
+                && trace.role() != Role.LOOSE
+                && !feeds.agrees(wire.colour(), trace)
+                && uses.stream().noneMatch(use -> excuses(use, trace, legs));
+    }
+
+    /** A use that fits this circuit, or one that nobody can tell from a tracing, goes before the rule for bodies. */
+    private static boolean excuses(ColourFunction use, WireTrace trace, Set<Leg> legs) {
+        boolean saysMore = !use.isGeneral() || use.leg() == Leg.OTHER;
+        return saysMore && use.mayBe(trace.serves(), legs);
+    }
+
+    private Finding contradictsFeed(Wire wire, WireTrace trace) {
+        List<SupplyColour> rows = code.suppliesOf(wire.colour());
+        boolean isPublished = rows.stream().anyMatch(SupplyColour::isPublished);
+        String says =
+                rows.stream()
+                        .map(row -> "%s is %s".formatted(row.colour(), sourced(row)))
+                        .collect(Collectors.joining(", "));
+        return finding(
+                isPublished,
+                "colour.contradicts-feed",
+                wire,
+                "Wire %s is recorded as %s, and %s; but it is %s. %s"
+                        .formatted(
+                                wire.id(),
+                                words(wire.colour()),
+                                says,
+                                PathWords.of(trace),
+                                right(wire)));
+    }
+
+    private static String sourced(SupplyColour row) {
+        return "%s (%s%s)"
+                .formatted(
+                        row.words(),
+                        row.provenance().status().words(),
+                        row.isPublished() ? ", " + row.provenance().source() : "");
+    }
+
+    private Optional<Finding> contradictsFunction(
+            Wire wire, WireTrace trace, Set<Leg> legs, List<ColourFunction> uses) {
+        boolean isOther =
+                !uses.isEmpty() && uses.stream().allMatch(use -> isOther(use, trace, legs));
+        if (!isOther || legs.isEmpty()) {
+            return Optional.empty();
+        }
+        return code.functions().stream()
+                .filter(use -> !use.colour().equals(wire.colour()))
+                .filter(use -> isPublishedFor(use, trace, legs))
+                .findFirst()
+                .map(right -> contradictsFunction(wire, trace, uses, right));
+    }
+
+    private static boolean isOther(ColourFunction use, WireTrace trace, Set<Leg> legs) {
+        return use.isPublished() && !use.isGeneral() && !use.mayBe(trace.serves(), legs);
+    }
+
+    private boolean isPublishedFor(ColourFunction use, WireTrace trace, Set<Leg> legs) {
+        boolean isCloseEnough = !use.isGeneral() || use.leg() == Leg.EARTH;
+        return use.isPublished()
+                && isCloseEnough
+                && legs.contains(use.leg())
+                && use.covers(trace.serves())
+                && feeds.agrees(use, trace);
+    }
+
+    private Finding contradictsFunction(
+            Wire wire, WireTrace trace, List<ColourFunction> uses, ColourFunction right) {
+        String means = uses.stream().map(ColourAudit::sourced).collect(Collectors.joining("; or "));
+        return finding(
+                true,
+                "colour.contradicts-function",
+                wire,
+                "Wire %s is recorded as %s, which is there for: %s; but it serves %s and is %s. %s would be right: %s."
+                        .formatted(
+                                wire.id(),
+                                words(wire.colour()),
+                                means,
+                                services(trace),
+                                PathWords.of(trace),
+                                words(right.colour()),
+                                sourced(right)));
+    }
+
+    private static String sourced(ColourFunction use) {
+        return "%s (%s, %s)"
+                .formatted(
+                        use.function(),
+                        use.provenance().status().words(),
+                        use.provenance().source());
+    }
+
+    private String services(WireTrace trace) {
+        String names =
+                trace.serves().stream()
+                        .flatMap(service -> traced.catalogue().findService(service).stream())
+                        .map(service -> service.name())
+                        .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "no service that the list knows" : names;
+    }
+
+    private String right(Wire wire) {
+        return proposals
+                .of(wire.id())
+                .map(
+                        proposal ->
+                                "%s would be right: %s."
+                                        .formatted(
+                                                words(proposal.colour()),
+                                                proposal.best().reasonWithSource()))
+                .orElse("What would be right cannot be told.");
+    }
+
+    private Finding finding(boolean isPublished, String rule, Wire wire, String text) {
+        Severity severity = isPublished && !isOlderThanScheme() ? Severity.WARNING : Severity.NOTE;
+        return new Finding(
+                rule,
+                severity,
+                Subject.of(ThingKind.WIRE, wire.id()),
+                (text + " " + otherScheme()).strip());
+    }
+
+    private boolean isOlderThanScheme() {
+        return vehicle().year() < ColourCode.SCHEME_SINCE;
+    }
+
+    private String otherScheme() {
+        if (isOlderThanScheme()) {
+            return "The vehicle is of %d and the code dates from about %d, so it may follow another scheme."
+                    .formatted(vehicle().year(), ColourCode.SCHEME_SINCE);
+        }
+        return vehicle().notStandard().isEmpty()
+                ? ""
+                : "The vehicle is not as it left the factory, so the wire may follow another"
+                        + " scheme.";
+    }
+
+    private VehicleSheet vehicle() {
+        return traced.loom().document().vehicle();
+    }
+
+    private String words(WireColour colour) {
+        return ColourWords.withLetters(colour, traced.catalogue());
+    }
+}
