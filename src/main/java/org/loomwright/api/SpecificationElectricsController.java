@@ -54,7 +54,7 @@ class SpecificationElectricsController {
             summary = "List what nobody has said, and the question to answer next",
             description =
                     "What is missing for a price or for the work, the heaviest first, with a"
-                        + " score.")
+                            + " score.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.OPEN_QUESTIONS)))

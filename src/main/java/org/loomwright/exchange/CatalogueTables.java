@@ -26,6 +26,7 @@ public final class CatalogueTables {
     private static final List<String> NAMES =
             List.of(
                     "bundle-factors",
+                    "colour-functions",
                     "colours",
                     "conductor-metals",
                     "conductor-resistances",
@@ -34,11 +35,14 @@ public final class CatalogueTables {
                     "current-rules",
                     "device-behaviours",
                     "drop-limits",
+                    "electrical-settings",
                     "expectations",
                     "fuses",
+                    "look-alikes",
                     "opening-sizes",
                     "scenarios",
                     "services",
+                    "supply-colours",
                     "terminal-widths",
                     "terminals");
 

@@ -63,6 +63,10 @@ public final class Bench {
                 usual.pullIn(),
                 usual.dropOut(),
                 usual.sense(),
+                usual.flasherDuty(),
+                usual.dynamoField(),
+                usual.alternatorField(),
+                usual.leastExciting(),
                 new Allowances(new TakeUp.Given(Ratio.ZERO), 0, usual.allowances().step()));
     }
 

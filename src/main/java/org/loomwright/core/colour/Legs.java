@@ -109,7 +109,17 @@ final class Legs {
     static boolean isSwitching(Passed passed) {
         return switch (passed.element()) {
             case CONTACT, MAKE, BREAK, SENSE -> true;
-            case SOURCE, GENERATOR, CUT_OUT, LINK, FUSE, COIL, ENGINE_OFF, LOAD, EARTH, NONE ->
+            case SOURCE,
+                    GENERATOR,
+                    CUT_OUT,
+                    LINK,
+                    FUSE,
+                    COIL,
+                    FIELD,
+                    ENGINE_OFF,
+                    LOAD,
+                    EARTH,
+                    NONE ->
                     false;
         };
     }

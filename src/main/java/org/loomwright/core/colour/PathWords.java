@@ -52,7 +52,17 @@ public final class PathWords {
         return switch (passed.element()) {
             case FUSE -> "fuse " + pair;
             case CONTACT, MAKE, BREAK -> "%s (%s)".formatted(passed.device(), passed.to());
-            case SOURCE, GENERATOR, CUT_OUT, LINK, COIL, SENSE, ENGINE_OFF, LOAD, EARTH, NONE ->
+            case SOURCE,
+                    GENERATOR,
+                    CUT_OUT,
+                    LINK,
+                    COIL,
+                    FIELD,
+                    SENSE,
+                    ENGINE_OFF,
+                    LOAD,
+                    EARTH,
+                    NONE ->
                     passed.device();
         };
     }

@@ -111,8 +111,7 @@ public final class Simulation {
             return Outcome.rejected(impossible);
         }
         return Outcome.accepted(
-                new ShortedNet(
-                        circuit, wiring.conductors(), settled(scenario), scenario, solver));
+                new ShortedNet(circuit, wiring.conductors(), settled(scenario), scenario, solver));
     }
 
     private Settled settled(Scenario scenario) {

@@ -82,7 +82,7 @@ final class EarthSuits {
                                             device,
                                             Severity.WARNING,
                                             "an electronic one, as for LED lamps, is made for one"
-                                                + " earth only"))
+                                                    + " earth only"))
                             : Optional.empty();
             case GAUGE ->
                     added && isTachometer(device)
@@ -158,7 +158,7 @@ final class EarthSuits {
                             isWiper(device)
                                     ? null
                                     : "See which way it turns and whether it pumps; change over its"
-                                          + " wires if need be.";
+                                            + " wires if need be.";
                     case FLASHER ->
                             "If it is electronic, find out whether it can work with this earth.";
                     case GAUGE ->

@@ -116,7 +116,7 @@ final class SwitchSides {
                         own.isEmpty() ? Severity.WARNING : Severity.NOTE,
                         text,
                         "Feed it, or the coil of its relay, from a fuse behind the ignition"
-                            + " switch.",
+                                + " switch.",
                         settings.fedSource()));
     }
 
@@ -142,7 +142,7 @@ final class SwitchSides {
                         "%s should burn only with the side lamps, but its switch or relay is fed from: %s (%s)."
                                 .formatted(Words.of(load.device()), supply, practice()),
                         "Take the feed of its switch from the side-lamp contact of the lighting"
-                            + " switch, and check local rules.",
+                                + " switch, and check local rules.",
                         settings.fedSource()));
     }
 

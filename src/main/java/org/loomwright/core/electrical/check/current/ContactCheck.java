@@ -83,7 +83,7 @@ final class ContactCheck {
     private static boolean isContact(Element element) {
         return switch (element) {
             case CONTACT, LINK, MAKE, BREAK, SENSE, CUT_OUT -> true;
-            case SOURCE, GENERATOR, FUSE, COIL, ENGINE_OFF, LOAD, EARTH, NONE -> false;
+            case SOURCE, GENERATOR, FUSE, COIL, FIELD, ENGINE_OFF, LOAD, EARTH, NONE -> false;
         };
     }
 

@@ -160,6 +160,7 @@ final class Flow {
                     SENSE,
                     MAKE,
                     BREAK,
+                    FIELD,
                     ENGINE_OFF,
                     EARTH,
                     NONE ->
