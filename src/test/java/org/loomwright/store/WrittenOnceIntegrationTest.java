@@ -80,7 +80,7 @@ class WrittenOnceIntegrationTest {
             List.of(
                     """
                     insert into specification values (
-                        '00000000-0000-0000-0000-000000000001', 'title', 1, null, '[]', '{}', 1, now(), now())
+                        '00000000-0000-0000-0000-000000000001', 'title', 1, null, '[]', '{}', 1, now(), now(), '[]')
                     """,
                     """
                     insert into revision values (
