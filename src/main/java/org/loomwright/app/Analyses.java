@@ -25,11 +25,13 @@ import java.util.List;
 @Component
 public class Analyses {
 
+    private final Tables tables;
     private final Catalogue catalogue;
     private final BundlePacker packer;
 
-    Analyses(Catalogue catalogue, BundlePacker packer) {
-        this.catalogue = catalogue;
+    Analyses(Tables tables, BundlePacker packer) {
+        this.tables = tables;
+        this.catalogue = tables.printed().catalogue();
         this.packer = packer;
     }
 
@@ -57,7 +59,12 @@ public class Analyses {
         }
     }
 
-    /** @return the catalogue that everything refers to */
+    /** @return the catalogue with the own figures of these settings */
+    public Catalogue catalogue(AnalysisSettings settings) {
+        return tables.with(settings).catalogue();
+    }
+
+    /** @return the catalogue that everything refers to, as it is printed */
     public Catalogue catalogue() {
         return catalogue;
     }
@@ -88,7 +95,7 @@ public class Analyses {
         if (PackingWork.of(loom, settings.effort()).isTooMuch()) {
             throw new TooMuchWorkException(loom.name());
         }
-        return LoomAnalysis.of(loom, settings, catalogue, packer);
+        return LoomAnalysis.of(loom, settings, catalogue(settings), packer);
     }
 
     /** @return the amended loom alone, or all reasons why not; nothing is packed for it */
@@ -114,6 +121,6 @@ public class Analyses {
                 analyse(stock, settings),
                 analyse(amended.loom(), settings),
                 amended.recordedSegments(stock),
-                catalogue);
+                catalogue(settings));
     }
 }

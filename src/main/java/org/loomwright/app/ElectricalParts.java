@@ -10,6 +10,7 @@ import org.loomwright.core.electrical.simulation.StandardScenarios;
 import org.loomwright.core.electrical.tracing.Tracing;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.open.Expectations;
+import org.loomwright.exchange.TradeTables;
 
 /**
  * What is needed to look at any loom from its electrical side.
@@ -34,6 +35,18 @@ public record ElectricalParts(
     /** @return that loom, ready for any scenario */
     public Simulation simulation(Loom loom) {
         return new Simulation(loom, catalogue, tables, behaviours, settings, solver);
+    }
+
+    /** @return the same with other tables, for example with a workshop's own figures */
+    public ElectricalParts with(TradeTables others) {
+        return new ElectricalParts(
+                others.catalogue(),
+                others.electrical(),
+                behaviours,
+                scenarios,
+                expectations,
+                settings,
+                solver);
     }
 
     /** @return how the wires of that loom are fed */

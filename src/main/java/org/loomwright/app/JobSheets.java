@@ -1,5 +1,6 @@
 package org.loomwright.app;
 
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.document.sheet.JobSheet;
 import org.loomwright.document.sheet.JobSheetPdf;
 import org.loomwright.document.sheet.SheetPictures;
@@ -50,6 +51,7 @@ public class JobSheets {
                                 order.number(),
                                 revision.number(),
                                 Drawings.shortened(revision.hash()));
+        Catalogue catalogue = analyses.catalogue(amended.settings());
         JobSheet sheet =
                 new JobSheet(
                         order.number(),
@@ -63,9 +65,9 @@ public class JobSheets {
                         LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC),
                         amended.analysis(),
                         amended.amendments(),
-                        analyses.catalogue(),
+                        catalogue,
                         amended.settings(),
-                        SheetPictures.of(amended.analysis(), analyses.catalogue(), footer));
+                        SheetPictures.of(amended.analysis(), catalogue, footer));
         return new Sheet(order, JobSheetPdf.write(sheet));
     }
 }

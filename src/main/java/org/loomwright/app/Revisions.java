@@ -165,12 +165,14 @@ public class Revisions {
         return amended;
     }
 
-    /** Rejected when a table has lost a row that the revision needs. */
+    /** Rejected when a table has lost a row that the revision needs, or no longer takes an own figure. */
     private Outcome<Analyses.Amended> again(StoredRevision revision, JsonNode document) {
         List<Amendment> amendments = readBack(AmendmentReader.read(document.get("amendments"), ""));
-        AnalysisSettings settings = readBack(SettingsJson.read(document.get("settings"), ""));
-        return analyses.prove(contents.get(revision.stockHash()))
-                .then(stock -> analyses.amend(stock, amendments, settings));
+        Outcome<AnalysisSettings> settings = SettingsJson.read(document.get("settings"), "");
+        return settings.then(
+                own ->
+                        analyses.prove(contents.get(revision.stockHash()))
+                                .then(stock -> analyses.amend(stock, amendments, own)));
     }
 
     /**

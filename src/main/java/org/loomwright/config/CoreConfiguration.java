@@ -6,14 +6,15 @@ import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.electrical.simulation.ElectricalSettings;
-import org.loomwright.exchange.CatalogueFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.exchange.ExpectationFiles;
+import org.loomwright.exchange.TradeTables;
 import org.loomwright.solver.SparseCholesky;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.UUID;
 
 /** What the use cases take from the world: the clock, new ids, the trade's tables and the one bundle packer. */
@@ -34,13 +35,18 @@ class CoreConfiguration {
     }
 
     @Bean
-    Catalogue catalogue() {
-        return CatalogueFiles.load();
+    TradeTables tradeTables() {
+        return TradeTables.load(List.of());
     }
 
     @Bean
-    ElectricalTables electricalTables(Catalogue catalogue) {
-        return ElectricalFiles.load(catalogue);
+    Catalogue catalogue(TradeTables tables) {
+        return tables.catalogue();
+    }
+
+    @Bean
+    ElectricalTables electricalTables(TradeTables tables) {
+        return tables.electrical();
     }
 
     @Bean

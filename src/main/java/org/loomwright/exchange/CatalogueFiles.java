@@ -17,12 +17,9 @@ import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -30,7 +27,7 @@ import java.util.function.Function;
 /** Reads the catalogue from the CSV files under {@code shared/catalogue} on the class path. */
 public final class CatalogueFiles {
 
-    private static final String FOLDER = "/shared/catalogue/";
+    static final String FOLDER = "/shared/catalogue/";
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT
                     .builder()
@@ -47,21 +44,25 @@ public final class CatalogueFiles {
      * @throws IllegalStateException if a file is missing or a row is wrong, naming file and row
      */
     public static Catalogue load() {
+        return load(TableSource.PRINTED);
+    }
+
+    static Catalogue load(TableSource source) {
         return new Catalogue(
-                rows("colours.csv", CatalogueFiles::colour),
-                rows("conductor-sizes.csv", CatalogueFiles::size),
-                rows("coverings.csv", CatalogueFiles::covering),
-                rows("terminals.csv", CatalogueFiles::terminal),
-                rows("opening-sizes.csv", CatalogueFiles::openingSize),
-                rows("services.csv", CatalogueFiles::service));
+                rows(source, "colours.csv", CatalogueFiles::colour),
+                rows(source, "conductor-sizes.csv", CatalogueFiles::size),
+                rows(source, "coverings.csv", CatalogueFiles::covering),
+                rows(source, "terminals.csv", CatalogueFiles::terminal),
+                rows(source, "opening-sizes.csv", CatalogueFiles::openingSize),
+                rows(source, "services.csv", CatalogueFiles::service));
     }
 
     static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
-        InputStream stream = CatalogueFiles.class.getResourceAsStream(FOLDER + file);
-        if (stream == null) {
-            throw new IllegalStateException("the table " + FOLDER + file + " is missing");
-        }
-        return rows(file, new InputStreamReader(stream, StandardCharsets.UTF_8), row);
+        return rows(TableSource.PRINTED, file, row);
+    }
+
+    static <T> List<T> rows(TableSource source, String file, Function<CSVRecord, T> row) {
+        return rows(file, source.open(file), row);
     }
 
     /** Reads one table and closes the reader. */

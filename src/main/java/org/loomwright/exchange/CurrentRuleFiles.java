@@ -25,8 +25,9 @@ public final class CurrentRuleFiles {
 
     private record Row(String rule, BigDecimal value, String unit, Provenance provenance) {}
 
-    private CurrentRuleFiles() {
-        CatalogueFiles.rows(RULES, CurrentRuleFiles::row).forEach(row -> rows.put(row.rule(), row));
+    private CurrentRuleFiles(TableSource source) {
+        CatalogueFiles.rows(source, RULES, CurrentRuleFiles::row)
+                .forEach(row -> rows.put(row.rule(), row));
     }
 
     /**
@@ -34,10 +35,15 @@ public final class CurrentRuleFiles {
      * @throws IllegalStateException if a file or a rule is missing or a row is wrong, naming file and row
      */
     public static CurrentRules load() {
-        CurrentRuleFiles files = new CurrentRuleFiles();
+        return load(TableSource.PRINTED);
+    }
+
+    static CurrentRules load(TableSource source) {
+        CurrentRuleFiles files = new CurrentRuleFiles(source);
         return new CurrentRules(
                 CurrentRules.byKind(
-                        CatalogueFiles.rows("drop-limits.csv", CurrentRuleFiles::dropLimit)),
+                        CatalogueFiles.rows(
+                                source, "drop-limits.csv", CurrentRuleFiles::dropLimit)),
                 files.get("insulation-hottest", "C", Temperature::ofCelsius),
                 files.get("loaded-from", "ratio", Ratio::of),
                 files.get("fuse-load", "ratio", Ratio::of),

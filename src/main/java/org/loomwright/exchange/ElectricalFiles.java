@@ -45,17 +45,22 @@ public final class ElectricalFiles {
      * @throws IllegalArgumentException if two tables contradict each other
      */
     public static ElectricalTables load(Catalogue catalogue) {
-        List<ConductorMetal> metals = CatalogueFiles.rows(METALS, ElectricalFiles::metal);
+        return load(TableSource.PRINTED, catalogue);
+    }
+
+    static ElectricalTables load(TableSource source, Catalogue catalogue) {
+        List<ConductorMetal> metals = CatalogueFiles.rows(source, METALS, ElectricalFiles::metal);
         if (metals.size() != 1) {
             throw new IllegalStateException(
                     METALS + " must have one row, but has " + metals.size());
         }
         return new ElectricalTables(
                 catalogue,
-                CatalogueFiles.rows("conductor-resistances.csv", ElectricalFiles::resistance),
+                CatalogueFiles.rows(
+                        source, "conductor-resistances.csv", ElectricalFiles::resistance),
                 metals.getFirst(),
-                CatalogueFiles.rows("fuses.csv", ElectricalFiles::fuse),
-                CatalogueFiles.rows("bundle-factors.csv", ElectricalFiles::bundleFactor));
+                CatalogueFiles.rows(source, "fuses.csv", ElectricalFiles::fuse),
+                CatalogueFiles.rows(source, "bundle-factors.csv", ElectricalFiles::bundleFactor));
     }
 
     /**

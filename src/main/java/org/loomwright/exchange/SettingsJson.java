@@ -62,7 +62,8 @@ public final class SettingsJson {
         return new AnalysisSettings(
                 new Allowances(takeUp == null ? usual.takeUp() : takeUp, reTerminations, step),
                 factor == null ? LayFactor.PUBLISHED : new LayFactor(factor),
-                json.has("packing") ? json.choice("packing", Effort.class) : Effort.NORMAL);
+                json.has("packing") ? json.choice("packing", Effort.class) : Effort.NORMAL,
+                OverrideJson.read(json));
     }
 
     private static TakeUp takeUp(JsonThing json) {
@@ -101,7 +102,7 @@ public final class SettingsJson {
 
     /**
      * @param settings settings
-     * @return them as JSON, with nothing left out
+     * @return them as JSON; only where there are no own figures nothing is said of them
      */
     public static ObjectNode write(AnalysisSettings settings) {
         Allowances allowances = settings.allowances();
@@ -122,6 +123,9 @@ public final class SettingsJson {
         json.set("cutStepMm", JsonParts.millimetres(allowances.step()));
         json.put("layFactor", settings.layFactor().fromSeven().toFraction());
         json.put("packing", JsonThing.kebab(settings.effort()));
+        if (!settings.overrides().isEmpty()) {
+            json.set("overrides", OverrideJson.write(settings.overrides()));
+        }
         return json;
     }
 }

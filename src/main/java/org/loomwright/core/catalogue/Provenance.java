@@ -15,7 +15,9 @@ public record Provenance(Status status, String source) {
         /** Calculated from published figures or a definition. */
         COMPUTED("calculated"),
         /** Recalled, nothing read: a default to edit. */
-        MEMORY("from memory");
+        MEMORY("from memory"),
+        /** A workshop's own figure in the place of one that is not published; the source is its note. */
+        WORKSHOP("set by the workshop");
 
         private final String words;
 

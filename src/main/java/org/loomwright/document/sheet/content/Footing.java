@@ -2,6 +2,7 @@ package org.loomwright.document.sheet.content;
 
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.CatalogueOverride;
 import org.loomwright.core.catalogue.Covering;
 import org.loomwright.core.catalogue.Provenance.Status;
 import org.loomwright.core.loom.Evidence.EvidenceKind;
@@ -43,6 +44,10 @@ public final class Footing {
                         .formatted(settings.layFactor().fromSeven()));
         add(
                 found,
+                ownFigures(),
+                "Set by the workshop in the place of the catalogue's figures: %s.");
+        add(
+                found,
                 sizesFromMemory(),
                 "Outside diameters from memory: %s. Measure before ordering.");
         add(found, terminalsFromMemory(), "Termination lengths from memory: %s. Try one first.");
@@ -77,6 +82,14 @@ public final class Footing {
         if (!names.isEmpty()) {
             found.add(sentence.formatted(String.join(", ", names)));
         }
+    }
+
+    private TreeSet<String> ownFigures() {
+        TreeSet<String> figures = new TreeSet<>();
+        for (CatalogueOverride own : settings.overrides()) {
+            figures.add("%s %s (%s)".formatted(own.words(), own.value(), own.note()));
+        }
+        return figures;
     }
 
     private TreeSet<String> sizesFromMemory() {
