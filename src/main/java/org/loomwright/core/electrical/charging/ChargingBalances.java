@@ -4,7 +4,6 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.electrical.simulation.Behaviours;
 import org.loomwright.core.electrical.simulation.ElectricalSettings;
-import org.loomwright.core.electrical.simulation.ElectricalSettings.GeneratorOutput;
 import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.simulation.Placed;
 import org.loomwright.core.electrical.simulation.Readings;
@@ -23,9 +22,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The charging balance of one loom. A generator gives what the settings say of it; or else its recorded rating at speed and the usual
- * share of that at idle; or else what its kind usually gives. The starter is left out: it runs for seconds. Immutable and
- * thread-safe.
+ * The charging balance of one loom. A generator gives what {@link ElectricalSettings#outputOf} says, beside its own field. Flashing lamps
+ * count with the duty of {@link ElectricalSettings#flasherDuty}, other services with theirs; the starter is left out, because it runs for
+ * seconds. Immutable and thread-safe.
  */
 public final class ChargingBalances {
 
@@ -101,7 +100,7 @@ public final class ChargingBalances {
                 .flatMap(device -> behaviours.of(device).stream())
                 .filter(element -> element.element() == Element.GENERATOR)
                 .map(Placed::device)
-                .map(this::outputOf)
+                .map(electrical::outputOf)
                 .map(
                         output ->
                                 switch (engine) {
@@ -112,43 +111,24 @@ public final class ChargingBalances {
                 .reduce(Current.ZERO, Current::plus);
     }
 
-    private GeneratorOutput outputOf(Device generator) {
-        GeneratorOutput said = electrical.generators().get(generator.id());
-        GeneratorOutput usual =
-                generator.kind() == DeviceKind.DYNAMO
-                        ? electrical.dynamo()
-                        : electrical.alternator();
-        Current rating = generator.particulars().rating();
-        if (said != null || rating == null) {
-            return said == null ? usual : said;
-        }
-        double share = usual.idle().toDoubleAmperes() / usual.atSpeed().toDoubleAmperes();
-        return new GeneratorOutput(
-                Current.roundedFromAmperes(rating.toDoubleAmperes() * share), rating);
-    }
-
     private Current drawn(Readings readings) {
-        double amperes =
-                readings.elements().stream()
-                        .filter(
-                                reading ->
-                                        reading.element() == Element.LOAD
-                                                || reading.element() == Element.COIL)
-                        .mapToDouble(this::averageAmperes)
-                        .sum();
-        return Current.roundedFromAmperes(amperes);
+        double spared = readings.of(Element.LOAD).stream().mapToDouble(this::sparedAmperes).sum();
+        double lit = readings.drawnOnAverage(electrical.flasherDuty()).toDoubleAmperes();
+        return Current.roundedFromAmperes(lit - spared);
     }
 
-    private double averageAmperes(ElementReading reading) {
+    /** What a load draws while it is on and does not draw while it is not. */
+    private double sparedAmperes(ElementReading reading) {
         Device device = loom.getDevice(reading.device());
+        double amperes = Math.abs(reading.current().toDoubleAmperes());
         if (device.kind() == DeviceKind.STARTER) {
-            return 0;
+            return amperes;
         }
         Ratio duty =
                 Tracing.serviceOf(device, catalogue)
                         .map(service -> settings.duties().getOrDefault(service.code(), Ratio.ONE))
                         .orElse(Ratio.ONE);
-        return Math.abs(reading.current().toDoubleAmperes()) * duty.toDouble();
+        return amperes * (1 - duty.toDouble());
     }
 
     private @Nullable BigDecimal hoursToFlat(Current balance) {

@@ -11,7 +11,8 @@ import java.util.Map;
  *
  * @param capacityAmpereHours what the battery holds when it is full, more than 0
  * @param usable which share of it may be taken before the battery counts as flat, more than 0 and at most 1
- * @param duties by code of a service, which share of the time it draws current while it is switched on; 1 where nothing is said
+ * @param duties by code of a service, which share of the time it draws current in a scenario that has it on; 1 where nothing is said; flashers have their own
+ *     setting in the simulation
  * @param soonHours a battery that is flat after fewer hours at speed makes a fault of a warning
  * @param source where all of these come from
  */
@@ -25,18 +26,12 @@ public record ChargingSettings(
     private static final Ratio HALF = new Ratio(500_000);
     private static final Ratio NOW_AND_THEN = new Ratio(20_000);
 
-    /** All from memory: 50 Ah, half of which may be taken; flashers on half of the time, horns one fiftieth of it; two hours. */
+    /** All from memory: 50 Ah, half of which may be taken; horns sound one fiftieth of the time; two hours. */
     public static final ChargingSettings USUAL =
             new ChargingSettings(
                     50,
                     HALF,
-                    Map.of(
-                            "flashers", HALF,
-                            "flashers-left", HALF,
-                            "flashers-right", HALF,
-                            "flasher-warning", HALF,
-                            "hazard-flashers", HALF,
-                            "horns", NOW_AND_THEN),
+                    Map.of("horns", NOW_AND_THEN),
                     2,
                     new Provenance(Status.MEMORY, "from memory"));
 

@@ -136,8 +136,22 @@ public final class ShortCircuits {
         return drawn.elements().stream()
                 .filter(
                         share ->
-                                share.thing().element() == Element.LOAD
-                                        || share.thing().element() == Element.COIL)
+                                switch (share.thing().element()) {
+                                    case LOAD, COIL, FIELD -> true;
+                                    case SOURCE,
+                                            GENERATOR,
+                                            CUT_OUT,
+                                            LINK,
+                                            FUSE,
+                                            CONTACT,
+                                            SENSE,
+                                            MAKE,
+                                            BREAK,
+                                            ENGINE_OFF,
+                                            EARTH,
+                                            NONE ->
+                                            false;
+                                })
                 .anyMatch(share -> causes(share, drawn, 50));
     }
 

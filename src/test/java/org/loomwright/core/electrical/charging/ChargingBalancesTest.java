@@ -51,6 +51,10 @@ class ChargingBalancesTest {
                 usual.pullIn(),
                 usual.dropOut(),
                 usual.sense(),
+                usual.flasherDuty(),
+                usual.dynamoField(),
+                usual.alternatorField(),
+                usual.leastExciting(),
                 usual.allowances());
     }
 
@@ -179,17 +183,24 @@ class ChargingBalancesTest {
     }
 
     @Test
-    void flashersAndHornsCountWithTheirDutyAndTheStarterNotAtAll() {
+    void aHornCountsWithItsDutyAndTheStarterNotAtAll() {
         LoomSketch sketch = generator(dynamo(), "D");
-        Device lamp = Bench.device("F", DeviceKind.LAMP, Bench.mA(4_000), "FEED");
-        Device horn = Bench.device("H", DeviceKind.HORN, Bench.mA(10_000), "FEED");
-        Device starter = Bench.device("M", DeviceKind.STARTER, Bench.mA(150_000), "FEED");
-        with(sketch, Bench.serving(lamp, "flashers-left"));
-        with(sketch, horn);
-        with(sketch, starter);
-        // 4 / 2 + 10 / 50 = 2.2 A
+        with(sketch, Bench.device("H", DeviceKind.HORN, Bench.mA(10_000), "FEED"));
+        with(sketch, Bench.device("M", DeviceKind.STARTER, Bench.mA(150_000), "FEED"));
+        // 10 / 50 = 0.2 A
         assertThat(balance(sketch.loom(), Engine.OFF).drawn().toDoubleAmperes())
-                .isCloseTo(2.2, within(0.01));
+                .isCloseTo(0.2, within(0.01));
+    }
+
+    @Test
+    void flashingLampsCountForTheTimeThatTheyAreLit() {
+        Scenario steady = Scenario.of("turning", Engine.OFF, Bench.TWENTY);
+        Scenario turning = steady.with("IGN-SWITCH", "IGN").with("INDICATOR-SWITCH", "LEFT");
+        ChargingBalance off = demo(DemoLooms.main(), steady.with("IGN-SWITCH", "IGN"));
+        ChargingBalance on = demo(DemoLooms.main(), turning);
+        // two lamps of 1.75 A and their warning lamp of 0.18 A, lit half of the time
+        assertThat(on.drawn().toDoubleAmperes() - off.drawn().toDoubleAmperes())
+                .isCloseTo((2 * 1.75 + 0.18) / 2, within(0.15));
     }
 
     @Test

@@ -360,7 +360,7 @@ class StructureChecksTest {
     }
 
     @Test
-    void theAdditionsOfTheDemonstrationCrowdTwoEarthsAndSwitchTheFanToEarth() {
+    void theAdditionsOfTheDemonstrationAre() {
         assertThat(findings(DemoLooms.amended().loom(), DemoLooms.main()))
                 .extracting(it -> it.finding().text())
                 .containsExactly();
