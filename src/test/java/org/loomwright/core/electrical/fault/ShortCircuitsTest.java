@@ -261,6 +261,7 @@ class ShortCircuitsTest {
                         .wire(Bench.wire("W1", "84/0.30", "BATTERY/LIVE", "BOX/A"))
                         .wire(Bench.wire("W2", "65/0.30", "DYNAMO/D", "BOX/D"))
                         .wire(Bench.wire("W3", "14/0.30", "BOX/A1", "LAMP/FEED"))
+                        .wire(Bench.wire("W4", "14/0.30", "BOX/F", "DYNAMO/F"))
                         .loom();
         Scenario speed = Scenario.of("at speed", Engine.AT_SPEED, Bench.TWENTY);
         List<ShortCircuit> shorts = shorts(loom, ElectricalSettings.USUAL, speed);
