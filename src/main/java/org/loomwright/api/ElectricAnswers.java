@@ -3,8 +3,11 @@ package org.loomwright.api;
 import jakarta.servlet.http.HttpServletRequest;
 
 import org.loomwright.app.Electrics;
-import org.loomwright.app.Wiring;
+import org.loomwright.app.WiredLoom;
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.electrical.simulation.Readings;
+import org.loomwright.exchange.ColourReportWriter;
+import org.loomwright.exchange.ElectricalReportWriter;
 import org.loomwright.exchange.OpenWriter;
 import org.loomwright.exchange.ReadingsWriter;
 import org.loomwright.exchange.ScenarioJson;
@@ -19,26 +22,36 @@ import java.io.IOException;
 class ElectricAnswers {
 
     private final Electrics electrics;
+    private final Catalogue catalogue;
     private final BodyReader bodies;
 
-    ElectricAnswers(Electrics electrics, BodyReader bodies) {
+    ElectricAnswers(Electrics electrics, Catalogue catalogue, BodyReader bodies) {
+        this.catalogue = catalogue;
         this.electrics = electrics;
         this.bodies = bodies;
     }
 
-    JsonNode scenarios(Wiring wiring) {
-        return ReadingsWriter.scenarios(electrics.scenarios(wiring));
+    JsonNode scenarios(WiredLoom wired) {
+        return ReadingsWriter.scenarios(electrics.scenarios(wired));
     }
 
-    JsonNode open(Wiring wiring) {
-        return OpenWriter.write(electrics.open(wiring));
+    JsonNode report(WiredLoom wired) {
+        return ElectricalReportWriter.write(electrics.report(wired));
     }
 
-    JsonNode readings(Wiring wiring, HttpServletRequest request) throws IOException {
+    JsonNode colours(WiredLoom wired) {
+        return new ColourReportWriter(wired.loom(), catalogue).write(electrics.colours(wired));
+    }
+
+    JsonNode open(WiredLoom wired) {
+        return OpenWriter.write(electrics.open(wired));
+    }
+
+    JsonNode readings(WiredLoom wired, HttpServletRequest request) throws IOException {
         Readings readings =
                 InvalidRequestException.orThrow(
                         ScenarioJson.read(bodies.read(request).json(), "")
-                                .then(scenario -> electrics.readings(wiring, scenario)));
+                                .then(scenario -> electrics.readings(wired, scenario)));
         return ReadingsWriter.write(readings);
     }
 }

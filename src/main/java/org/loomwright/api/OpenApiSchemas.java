@@ -22,6 +22,8 @@ final class OpenApiSchemas {
     static final String SCENARIOS = PLACE + "Scenarios";
     static final String READINGS = PLACE + "Readings";
     static final String OPEN_QUESTIONS = PLACE + "OpenQuestions";
+    static final String ELECTRICAL_REPORT = PLACE + "ElectricalReport";
+    static final String COLOUR_REPORT = PLACE + "ColourReport";
     static final String PROBLEM = PLACE + "Problem";
 
     /** The type of a text that may be lacking. */

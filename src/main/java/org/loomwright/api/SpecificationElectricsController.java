@@ -9,7 +9,7 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 
 import jakarta.servlet.http.HttpServletRequest;
 
-import org.loomwright.app.Wirings;
+import org.loomwright.app.WiredLooms;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -30,11 +30,11 @@ import java.util.UUID;
 @RequestMapping(path = "/api/specifications/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
 class SpecificationElectricsController {
 
-    private final Wirings wirings;
+    private final WiredLooms looms;
     private final ElectricAnswers answers;
 
-    SpecificationElectricsController(Wirings wirings, ElectricAnswers answers) {
-        this.wirings = wirings;
+    SpecificationElectricsController(WiredLooms looms, ElectricAnswers answers) {
+        this.looms = looms;
         this.answers = answers;
     }
 
@@ -46,7 +46,35 @@ class SpecificationElectricsController {
             content = @Content(schema = @Schema(ref = OpenApiSchemas.SCENARIOS)))
     @GetMapping("/scenarios")
     JsonNode scenarios(@PathVariable UUID id) {
-        return answers.scenarios(wirings.ofSpecification(id));
+        return answers.scenarios(looms.ofSpecification(id));
+    }
+
+    @Operation(
+            operationId = "checkSpecificationElectrics",
+            summary = "Check currents, drops, fuses, feeds, charging and short circuits",
+            description =
+                    "In the standard scenarios: findings with figure, limit, margin, the limit's"
+                        + " source and what would put it right. No finding is not a clearance.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.ELECTRICAL_REPORT)))
+    @GetMapping("/electrics")
+    JsonNode electrics(@PathVariable UUID id) {
+        return answers.report(looms.ofSpecification(id));
+    }
+
+    @Operation(
+            operationId = "checkSpecificationColours",
+            summary = "Check the colours of wires against their feed and function",
+            description =
+                    "New wires with the code that their feed and function call for, clashes at one"
+                        + " place, and recorded wires whose code contradicts their feed.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.COLOUR_REPORT)))
+    @GetMapping("/colours")
+    JsonNode colours(@PathVariable UUID id) {
+        return answers.colours(looms.ofSpecification(id));
     }
 
     @Operation(
@@ -60,7 +88,7 @@ class SpecificationElectricsController {
             content = @Content(schema = @Schema(ref = OpenApiSchemas.OPEN_QUESTIONS)))
     @GetMapping("/open-questions")
     JsonNode open(@PathVariable UUID id) {
-        return answers.open(wirings.ofSpecification(id));
+        return answers.open(looms.ofSpecification(id));
     }
 
     @Operation(
@@ -74,6 +102,6 @@ class SpecificationElectricsController {
             content = @Content(schema = @Schema(ref = OpenApiSchemas.READINGS)))
     @PostMapping(path = "/readings", consumes = MediaType.APPLICATION_JSON_VALUE)
     JsonNode readings(@PathVariable UUID id, HttpServletRequest request) throws IOException {
-        return answers.readings(wirings.ofSpecification(id), request);
+        return answers.readings(looms.ofSpecification(id), request);
     }
 }

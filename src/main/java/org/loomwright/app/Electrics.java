@@ -1,37 +1,93 @@
 package org.loomwright.app;
 
+import org.loomwright.core.colour.ColourAudit;
+import org.loomwright.core.colour.ColourClash;
+import org.loomwright.core.colour.ColourProposal;
+import org.loomwright.core.colour.ColourProposals;
+import org.loomwright.core.colour.ColourReport;
+import org.loomwright.core.colour.TracedLoom;
+import org.loomwright.core.colour.code.ColourCode;
+import org.loomwright.core.electrical.report.ElectricalBasis;
+import org.loomwright.core.electrical.report.ElectricalReport;
+import org.loomwright.core.electrical.report.ElectricalReports;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Scenario;
+import org.loomwright.core.electrical.structure.Newcomers;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Wire;
+import org.loomwright.core.open.Expectations;
 import org.loomwright.core.open.OpenPoints;
 import org.loomwright.core.open.OpenReport;
+import org.loomwright.exchange.TradeTables;
 import org.springframework.stereotype.Component;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
-/** Looks at looms from their electrical side. Nothing here touches a store. */
+/** Looks at looms from their electrical side, with the tables that go with each. Nothing here touches a store. */
 @Component
 public class Electrics {
 
-    private final ElectricalParts parts;
+    private final ElectricalBasis printed;
+    private final ColourCode code;
+    private final Expectations expectations;
+    private final Tables tables;
 
-    Electrics(ElectricalParts parts) {
-        this.parts = parts;
+    Electrics(ElectricalBasis basis, ColourCode code, Expectations expectations, Tables tables) {
+        this.printed = basis;
+        this.code = code;
+        this.expectations = expectations;
+        this.tables = tables;
+    }
+
+    private ElectricalBasis basis(WiredLoom wired) {
+        TradeTables own = tables.with(wired.settings());
+        return printed.with(own.catalogue(), own.electrical(), own.rules());
     }
 
     /** @return the states in which a loom is looked at, with the positions of its own switches */
-    public List<Scenario> scenarios(Wiring wiring) {
-        return parts.scenarios().of(wiring.loom(), parts.catalogue());
-    }
-
-    /** @return what nobody has said about the loom and its additions */
-    public OpenReport open(Wiring wiring) {
-        return new OpenPoints(parts.catalogue(), parts.behaviours(), parts.expectations())
-                .of(wiring.stock(), wiring.amended());
+    public List<Scenario> scenarios(WiredLoom wired) {
+        return printed.scenarios().of(wired.loom(), printed.catalogue());
     }
 
     /** @return what a meter would show in that scenario, or why the loom cannot be in it */
-    public Outcome<Readings> readings(Wiring wiring, Scenario scenario) {
-        return parts.simulation(wiring.loom()).run(scenario);
+    public Outcome<Readings> readings(WiredLoom wired, Scenario scenario) {
+        return basis(wired).simulation(wired.loom()).run(scenario);
+    }
+
+    /** @return everything that is to be said about its electrical side */
+    public ElectricalReport report(WiredLoom wired) {
+        return new ElectricalReports(basis(wired)).of(wired.stock(), wired.loom());
+    }
+
+    /** @return what is to be said about its colours */
+    public ColourReport colours(WiredLoom wired) {
+        TracedLoom stock = traced(wired.stock());
+        TracedLoom now = traced(wired.loom());
+        ColourProposals proposals = new ColourProposals(now, code);
+        SortedMap<String, ColourProposal> byWire = new TreeMap<>();
+        List<String> added =
+                wired.loom().wires().values().stream()
+                        .filter(new Newcomers(wired.stock())::isNew)
+                        .map(Wire::id)
+                        .toList();
+        added.forEach(id -> proposals.of(id).ifPresent(it -> byWire.put(id, it)));
+        return new ColourReport(
+                byWire,
+                proposals.differing(added),
+                ColourClash.in(now),
+                ColourAudit.of(stock, code));
+    }
+
+    private TracedLoom traced(Loom loom) {
+        return TracedLoom.of(loom, printed.tracing(loom), printed.catalogue());
+    }
+
+    /** @return what nobody has said about the loom and its additions */
+    public OpenReport open(WiredLoom wired) {
+        return new OpenPoints(printed.catalogue(), printed.behaviours(), expectations)
+                .of(wired.stock(), wired.amended());
     }
 }

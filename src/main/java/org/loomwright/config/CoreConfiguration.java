@@ -1,11 +1,16 @@
 package org.loomwright.config;
 
-import org.loomwright.app.ElectricalParts;
 import org.loomwright.app.IdSource;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.ElectricalTables;
-import org.loomwright.core.electrical.simulation.ElectricalSettings;
+import org.loomwright.core.colour.code.ColourCode;
+import org.loomwright.core.electrical.charging.ChargingSettings;
+import org.loomwright.core.electrical.fault.FaultSettings;
+import org.loomwright.core.electrical.report.ElectricalBasis;
+import org.loomwright.core.electrical.structure.StructureSettings;
+import org.loomwright.core.open.Expectations;
+import org.loomwright.exchange.ColourFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.exchange.ExpectationFiles;
 import org.loomwright.exchange.TradeTables;
@@ -50,15 +55,28 @@ class CoreConfiguration {
     }
 
     @Bean
-    ElectricalParts electricalParts(Catalogue catalogue, ElectricalTables tables) {
-        return new ElectricalParts(
-                catalogue,
-                tables,
+    ElectricalBasis electricalBasis(TradeTables tables) {
+        return new ElectricalBasis(
+                tables.catalogue(),
+                tables.electrical(),
+                tables.rules(),
                 ElectricalFiles.behaviours(),
                 ElectricalFiles.scenarios(),
-                ExpectationFiles.load(catalogue),
-                ElectricalSettings.USUAL,
+                ElectricalFiles.settings(),
+                ChargingSettings.USUAL,
+                StructureSettings.USUAL,
+                FaultSettings.USUAL,
                 new SparseCholesky());
+    }
+
+    @Bean
+    Expectations expectations(Catalogue catalogue) {
+        return ExpectationFiles.load(catalogue);
+    }
+
+    @Bean
+    ColourCode colourCode(Catalogue catalogue) {
+        return ColourFiles.load(catalogue);
     }
 
     @Bean

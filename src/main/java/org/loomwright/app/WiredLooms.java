@@ -1,6 +1,7 @@
 package org.loomwright.app;
 
 import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomDocument;
@@ -12,13 +13,13 @@ import java.util.UUID;
 
 /** Fetches what is to be looked at from its electrical side. */
 @Service
-public class Wirings {
+public class WiredLooms {
 
     private final Looms looms;
     private final Specifications specifications;
     private final Analyses analyses;
 
-    Wirings(Looms looms, Specifications specifications, Analyses analyses) {
+    WiredLooms(Looms looms, Specifications specifications, Analyses analyses) {
         this.looms = looms;
         this.specifications = specifications;
         this.analyses = analyses;
@@ -30,8 +31,8 @@ public class Wirings {
      * @throws NotFoundException if there is no such loom
      */
     @Transactional(readOnly = true)
-    public Wiring ofLoom(UUID id) {
-        return wiring(looms.get(id).document(), List.of());
+    public WiredLoom ofLoom(UUID id) {
+        return wired(looms.get(id).document(), List.of(), AnalysisSettings.USUAL);
     }
 
     /**
@@ -40,16 +41,18 @@ public class Wirings {
      * @throws NotFoundException if there is no such specification
      */
     @Transactional(readOnly = true)
-    public Wiring ofSpecification(UUID id) {
+    public WiredLoom ofSpecification(UUID id) {
         StoredSpecification specification = specifications.get(id);
-        return wiring(
-                specification.draft().stock().document(),
-                specifications.wishes(specification).amendments());
+        Specifications.Wishes wishes = specifications.wishes(specification);
+        return wired(
+                specification.draft().stock().document(), wishes.amendments(), wishes.settings());
     }
 
-    private Wiring wiring(LoomDocument document, List<Amendment> amendments) {
+    private WiredLoom wired(
+            LoomDocument document, List<Amendment> amendments, AnalysisSettings settings) {
         Loom stock = analyses.proven(document);
-        return new Wiring(stock, analyses.apply(stock, amendments).orElseThrow(Wirings::broken));
+        return new WiredLoom(
+                stock, analyses.apply(stock, amendments).orElseThrow(WiredLooms::broken), settings);
     }
 
     private static IllegalStateException broken(List<Finding> reasons) {

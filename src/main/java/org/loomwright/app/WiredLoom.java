@@ -1,6 +1,7 @@
 package org.loomwright.app;
 
 import org.loomwright.core.amendment.AmendedLoom;
+import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.loom.Loom;
 
 /**
@@ -8,8 +9,9 @@ import org.loomwright.core.loom.Loom;
  *
  * @param stock the loom as it was recorded
  * @param amended the loom with its amendments, of which there may be none
+ * @param settings what is calculated with, with the workshop's own figures
  */
-public record Wiring(Loom stock, AmendedLoom amended) {
+public record WiredLoom(Loom stock, AmendedLoom amended, AnalysisSettings settings) {
 
     /** @return the loom as it is going to be */
     public Loom loom() {
