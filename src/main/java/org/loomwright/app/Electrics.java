@@ -44,7 +44,7 @@ public class Electrics {
 
     private ElectricalBasis basis(WiredLoom wired) {
         TradeTables own = tables.with(wired.settings());
-        return printed.with(own.catalogue(), own.electrical(), own.rules());
+        return printed.with(own.catalogue(), own.electrical(), own.rules(), own.settings());
     }
 
     /** @return the states in which a loom is looked at, with the positions of its own switches */

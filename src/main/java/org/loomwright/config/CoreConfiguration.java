@@ -62,7 +62,7 @@ class CoreConfiguration {
                 tables.rules(),
                 ElectricalFiles.behaviours(),
                 ElectricalFiles.scenarios(),
-                ElectricalFiles.settings(),
+                tables.settings(),
                 ChargingSettings.USUAL,
                 StructureSettings.USUAL,
                 FaultSettings.USUAL,

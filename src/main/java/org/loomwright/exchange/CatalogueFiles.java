@@ -3,6 +3,7 @@ package org.loomwright.exchange;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.BaseColour;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.ConductorSize;
@@ -54,7 +55,8 @@ public final class CatalogueFiles {
                 rows(source, "coverings.csv", CatalogueFiles::covering),
                 rows(source, "terminals.csv", CatalogueFiles::terminal),
                 rows(source, "opening-sizes.csv", CatalogueFiles::openingSize),
-                rows(source, "services.csv", CatalogueFiles::service));
+                rows(source, "services.csv", CatalogueFiles::service),
+                PartFiles.load(source));
     }
 
     static <T> List<T> rows(String file, Function<CSVRecord, T> row) {
@@ -121,6 +123,10 @@ public final class CatalogueFiles {
                 millimetres(row, "stripMm"),
                 millimetres(row, "allowanceMm"),
                 millimetres(row, "renewalMm"),
+                findArea(row, "leastMm2"),
+                findArea(row, "mostMm2"),
+                PartFiles.findAmperes(row, "currentA"),
+                PartFiles.truth(row, "ofPeriod"),
                 provenance(row, "status", "source"));
     }
 
@@ -138,6 +144,11 @@ public final class CatalogueFiles {
                 List.of(row.get("words").split("\\|")),
                 Service.CircuitKind.valueOf(row.get("kind").toUpperCase(Locale.ROOT)),
                 provenance(row, "status", "source"));
+    }
+
+    private static @Nullable CrossSection findArea(CSVRecord row, String column) {
+        String text = row.get(column);
+        return text.isEmpty() ? null : CrossSection.ofSquareMillimetres(new BigDecimal(text));
     }
 
     private static Length millimetres(CSVRecord row, String column) {

@@ -38,13 +38,16 @@ public final class CatalogueTables {
                     "electrical-settings",
                     "expectations",
                     "fuses",
+                    "joints",
                     "look-alikes",
                     "opening-sizes",
+                    "relays",
                     "scenarios",
                     "services",
                     "supply-colours",
                     "terminal-widths",
-                    "terminals");
+                    "terminals",
+                    "typical-loads");
 
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();

@@ -87,7 +87,7 @@ public final class ElectricalFiles {
      * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
      */
     public static List<SettingRow> settingRows() {
-        return CatalogueFiles.rows("electrical-settings.csv", ElectricalFiles::setting);
+        return settingRows(TableSource.PRINTED);
     }
 
     /**
@@ -96,7 +96,15 @@ public final class ElectricalFiles {
      * @throws IllegalArgumentException if a row is missing or unknown
      */
     public static ElectricalSettings settings() {
-        return ElectricalSettings.of(settingRows(), Allowances.USUAL);
+        return settings(TableSource.PRINTED);
+    }
+
+    static ElectricalSettings settings(TableSource source) {
+        return ElectricalSettings.of(settingRows(source), Allowances.USUAL);
+    }
+
+    private static List<SettingRow> settingRows(TableSource source) {
+        return CatalogueFiles.rows(source, "electrical-settings.csv", ElectricalFiles::setting);
     }
 
     private static SettingRow setting(CSVRecord row) {

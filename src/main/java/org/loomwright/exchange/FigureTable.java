@@ -22,14 +22,29 @@ enum FigureTable {
             figure("resistivityMilliohmMm2PerM", "resistivityStatus", "resistivitySource"),
             figure("coefficientPerK", "coefficientStatus", "coefficientSource")),
     COVERINGS(List.of("code"), figure("wallMm")),
-    TERMINALS(List.of("code"), figure("stripMm"), figure("allowanceMm"), figure("renewalMm")),
+    TERMINALS(
+            List.of("code"),
+            figure("stripMm"),
+            figure("allowanceMm"),
+            figure("renewalMm"),
+            figure("leastMm2"),
+            figure("mostMm2"),
+            figure("currentA")),
     FUSES(List.of("style", "markedA"), figure("continuousA"), figure("blowA")),
     BUNDLE_FACTORS(List.of("fromLoadedWires"), figure("factor")),
     DROP_LIMITS(
             List.of("circuitKind"),
             figure("limitPercent", "limitStatus", "limitSource"),
             figure("aimPercent", "aimStatus", "aimSource")),
-    CURRENT_RULES(List.of("rule"), figure("value"));
+    CURRENT_RULES(List.of("rule"), figure("value")),
+    ELECTRICAL_SETTINGS(List.of("name"), figure("value")),
+    RELAYS(
+            List.of("code"),
+            figure("coilLeastA", "coilStatus", "coilSource"),
+            figure("coilMostA", "coilStatus", "coilSource"),
+            figure("pullIn"),
+            figure("contactA")),
+    TYPICAL_LOADS(List.of("circuit", "part"), figure("low"), figure("high"));
 
     /** A column with a figure, and the columns that say where it comes from. */
     record Figure(String column, String status, String source) {}
@@ -76,6 +91,7 @@ enum FigureTable {
     String nameOf(Map<String, String> row) {
         return key.stream()
                 .map(column -> row.getOrDefault(column, ""))
-                .collect(Collectors.joining(" "));
+                .collect(Collectors.joining(" "))
+                .strip();
     }
 }

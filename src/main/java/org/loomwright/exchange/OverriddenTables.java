@@ -12,6 +12,7 @@ import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,20 +86,17 @@ final class OverriddenTables implements TableSource {
                     .map(CatalogueOverride::note)
                     .collect(Collectors.joining());
         }
-        String old =
-                Status.valueOf(printed.getOrDefault(figure.status(), "")).words()
-                        + ": "
-                        + printed.getOrDefault(figure.source(), "");
-        return told.stream()
-                .map(column -> column + " " + noteOf(column, own, old))
-                .collect(Collectors.joining("; "));
-    }
-
-    private static String noteOf(String column, List<CatalogueOverride> own, String old) {
-        return own.stream()
-                .filter(override -> override.column().equals(column))
-                .map(CatalogueOverride::note)
-                .findFirst()
-                .orElse(old);
+        List<String> notes =
+                own.stream()
+                        .filter(override -> told.contains(override.column()))
+                        .map(override -> override.column() + " " + override.note())
+                        .collect(Collectors.toCollection(ArrayList::new));
+        if (notes.size() < told.size()) {
+            Status old = Status.valueOf(printed.getOrDefault(figure.status(), ""));
+            notes.add(
+                    "the rest %s: %s"
+                            .formatted(old.words(), printed.getOrDefault(figure.source(), "")));
+        }
+        return String.join("; ", notes);
     }
 }

@@ -148,7 +148,7 @@ final class OverrideJson {
         try {
             TradeTables.load(overrides);
             return true;
-        } catch (IllegalStateException | IllegalArgumentException e) {
+        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException e) {
             return false;
         }
     }

@@ -4,6 +4,7 @@ import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.CatalogueOverride;
 import org.loomwright.core.catalogue.ElectricalTables;
 import org.loomwright.core.electrical.check.current.CurrentRules;
+import org.loomwright.core.electrical.simulation.ElectricalSettings;
 
 import java.util.List;
 
@@ -13,8 +14,13 @@ import java.util.List;
  * @param catalogue what documents refer to
  * @param electrical what is said about current
  * @param rules the limits of the checks of currents
+ * @param settings what no document says and a simulation needs
  */
-public record TradeTables(Catalogue catalogue, ElectricalTables electrical, CurrentRules rules) {
+public record TradeTables(
+        Catalogue catalogue,
+        ElectricalTables electrical,
+        CurrentRules rules,
+        ElectricalSettings settings) {
 
     /**
      * @param overrides own figures that were found to be allowed when they were read
@@ -26,6 +32,9 @@ public record TradeTables(Catalogue catalogue, ElectricalTables electrical, Curr
         TableSource source = new OverriddenTables(overrides);
         Catalogue catalogue = CatalogueFiles.load(source);
         return new TradeTables(
-                catalogue, ElectricalFiles.load(source, catalogue), CurrentRuleFiles.load(source));
+                catalogue,
+                ElectricalFiles.load(source, catalogue),
+                CurrentRuleFiles.load(source),
+                ElectricalFiles.settings(source));
     }
 }

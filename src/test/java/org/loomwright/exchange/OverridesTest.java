@@ -17,12 +17,16 @@ import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.core.quantity.LinearResistance;
 import org.loomwright.core.quantity.Ratio;
+import org.loomwright.core.quantity.Resistance;
 import org.loomwright.exchange.CatalogueTables.CatalogueTable;
 import org.loomwright.testing.TestCatalogue;
+
+import tools.jackson.databind.JsonNode;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A workshop's own figures: where they are allowed, what becomes of the tables, and every reason why not. */
 class OverridesTest {
@@ -124,9 +128,7 @@ class OverridesTest {
         assertThat(own.renewal()).isEqualTo(printed.renewal());
         assertThat(own.provenance().status()).isEqualTo(Status.WORKSHOP);
         assertThat(own.provenance().source())
-                .isEqualTo(
-                        "stripMm our crimper; allowanceMm from memory: common practice, no source;"
-                                + " renewalMm from memory: common practice, no source");
+                .isEqualTo("stripMm our crimper; the rest from memory: common practice, no source");
     }
 
     @Test
@@ -140,10 +142,15 @@ class OverridesTest {
                         "bridge");
         CatalogueOverride load =
                 new CatalogueOverride("current-rules", "fuse-load", "value", "0.75", "house rule");
-        TradeTables own = TradeTables.load(List.of(resistance, load));
+        CatalogueOverride battery =
+                new CatalogueOverride(
+                        "electrical-settings", "battery-resistance", "value", "8", "load tester");
+        TradeTables own = TradeTables.load(List.of(resistance, load, battery));
+        Resistance eight = Resistance.ofNanoohms(8_000_000);
 
         assertThat(own.electrical().getResistance("14/0.25").at20())
                 .isEqualTo(LinearResistance.ofMilliohmsPerMetre(BigDecimal.valueOf(27)));
+        assertThat(own.settings().batteryResistance()).isEqualTo(eight);
         assertThat(own.rules().fuseLoad().value()).isEqualTo(Ratio.of(new BigDecimal("0.75")));
         assertThat(own.rules().fuseLoad().provenance())
                 .isEqualTo(new Provenance(Status.WORKSHOP, "house rule"));
@@ -162,6 +169,14 @@ class OverridesTest {
                 "conductor-resistances|14/0.30|resistanceMilliohmPerM|18|override-published|/column",
                 "fuses|blade 15|continuousA|14|override-published|/column",
                 "fuses|blade 15|blowA|30|override-column-unknown|/column",
+                "relays|make-30|coilMostA|0.3|override-published|/column",
+                "typical-loads|Side lamp|low|5|override-published|/column",
+                "terminals|screw-end|mostMm2|5|override-column-unknown|/column",
+                "terminals|ring-4|mostMm2|0.3|override-value|/value",
+                "electrical-settings|battery-voltage|value|12.600001|override-value|/value",
+                "current-rules|fuse-within-battery|value|1830.0001|override-published|/column",
+                "electrical-settings|dynamo-idle|value|2|override-value|/value",
+                "electrical-settings|relay-coil|value|0.2|override-published|/column",
                 "conductor-sizes|14/.012|outsideDiameterMm|-2.6|override-value|/value",
                 "conductor-sizes|14/.012|outsideDiameterMm|2,6|override-value|/value",
                 "conductor-sizes|14/.012|outsideDiameterMm|thick|override-value|/value",
@@ -214,6 +229,16 @@ class OverridesTest {
         assertThat(faults(aim + "," + limit)).isEmpty();
         assertThat(faults(aim))
                 .containsExactly("settings.override-value /settings/overrides/0/value");
+    }
+
+    @Test
+    void theSchemaNamesTheSameTables() {
+        JsonNode schema = DemoFiles.json("/shared/api-bodies.schema.json");
+
+        assertThat(schema.at("/$defs/Override/properties/table/enum"))
+                .extracting(JsonNode::stringValue)
+                .containsExactlyElementsOf(
+                        Stream.of(FigureTable.values()).map(FigureTable::table).toList());
     }
 
     @ParameterizedTest

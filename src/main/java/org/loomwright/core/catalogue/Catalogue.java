@@ -20,6 +20,7 @@ public final class Catalogue {
     private final Map<String, TerminalType> terminals;
     private final List<OpeningSize> openingSizes;
     private final Map<String, Service> services;
+    private final Parts parts;
 
     /**
      * @param colours basic colours
@@ -28,7 +29,8 @@ public final class Catalogue {
      * @param terminals kinds of terminal
      * @param openingSizes sizes of grommet, tube and clip
      * @param services what circuits are there for
-     * @throws IllegalArgumentException if a short name stands twice in one table
+     * @param parts joints, relays and usual consumers
+     * @throws IllegalArgumentException if a short name stands twice in one table, or a table names what another one does not have
      */
     public Catalogue(
             List<BaseColour> colours,
@@ -36,7 +38,8 @@ public final class Catalogue {
             List<Covering> coverings,
             List<TerminalType> terminals,
             List<OpeningSize> openingSizes,
-            List<Service> services) {
+            List<Service> services,
+            Parts parts) {
         this.colours = byName(colours, BaseColour::letters);
         this.sizes = byName(sizes, ConductorSize::designation);
         this.coverings = byName(coverings, Covering::code);
@@ -46,6 +49,20 @@ public final class Catalogue {
                         .sorted(Comparator.comparing(OpeningSize::clearDiameter))
                         .toList();
         this.services = byName(services, Service::code);
+        this.parts = parts;
+        checkParts();
+    }
+
+    private void checkParts() {
+        for (JointType joint : parts.joints()) {
+            getTerminal(joint.terminal());
+        }
+        for (TypicalLoad load : parts.loads()) {
+            String service = load.service();
+            if (service != null && findService(service).isEmpty()) {
+                throw unknown("service", service);
+            }
+        }
     }
 
     private static <T> Map<String, T> byName(List<T> rows, Function<T, String> name) {
@@ -82,6 +99,11 @@ public final class Catalogue {
     /** @return every service, in the order of the table */
     public List<Service> services() {
         return List.copyOf(services.values());
+    }
+
+    /** @return joints, relays and usual consumers */
+    public Parts parts() {
+        return parts;
     }
 
     /** @return the service, if there is one with this code */

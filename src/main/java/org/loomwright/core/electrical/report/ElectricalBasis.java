@@ -42,14 +42,17 @@ public record ElectricalBasis(
 
     /** @return the same with other tables, for example with a workshop's own figures */
     public ElectricalBasis with(
-            Catalogue otherCatalogue, ElectricalTables otherTables, CurrentRules otherRules) {
+            Catalogue otherCatalogue,
+            ElectricalTables otherTables,
+            CurrentRules otherRules,
+            ElectricalSettings otherSettings) {
         return new ElectricalBasis(
                 otherCatalogue,
                 otherTables,
                 otherRules,
                 behaviours,
                 scenarios,
-                settings,
+                otherSettings,
                 charging,
                 structure,
                 faults,
