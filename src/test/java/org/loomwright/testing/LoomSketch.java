@@ -51,6 +51,8 @@ public final class LoomSketch {
     private final List<Device> devices = new ArrayList<>();
     private final List<Wire> wires = new ArrayList<>();
     private final List<EndToEnd> checks = new ArrayList<>();
+    private EarthPolarity earth = EarthPolarity.POSITIVE;
+    private Voltage system = Voltage.ofMillivolts(12_000);
 
     /**
      * @param datum id of the node from which everything is measured
@@ -209,6 +211,13 @@ public final class LoomSketch {
         return this;
     }
 
+    /** Says what the vehicle's supply is; 12 V with positive earth where nobody said. */
+    public LoomSketch supply(EarthPolarity earth, long systemVolts) {
+        this.earth = earth;
+        this.system = Voltage.ofMillivolts(systemVolts * 1_000);
+        return this;
+    }
+
     /** Adds an end-to-end measurement. */
     public LoomSketch check(String id, String from, String to, long measuredMm) {
         checks.add(new EndToEnd(id, from, to, mm(measuredMm)));
@@ -218,13 +227,7 @@ public final class LoomSketch {
     /** @return what was drawn, right or wrong */
     public LoomDocument document() {
         VehicleSheet vehicle =
-                new VehicleSheet(
-                        "Averley Twelve",
-                        1954,
-                        Hand.RIGHT,
-                        EarthPolarity.POSITIVE,
-                        Voltage.ofMillivolts(12_000),
-                        List.of());
+                new VehicleSheet("Averley Twelve", 1954, Hand.RIGHT, earth, system, List.of());
         return new LoomDocument(
                 "sketch",
                 vehicle,
