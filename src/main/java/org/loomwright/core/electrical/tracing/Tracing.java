@@ -190,7 +190,9 @@ public final class Tracing {
 
     private SortedSet<String> serves(Wire wire, Set<String> through) {
         Set<String> devices =
-                through.isEmpty() ? Set.of(wire.a().device(), wire.b().device()) : through;
+                through.isEmpty()
+                        ? new TreeSet<>(List.of(wire.a().device(), wire.b().device()))
+                        : through;
         SortedSet<String> serves = new TreeSet<>();
         devices.forEach(device -> supplies.serviceOf(device).ifPresent(serves::add));
         return serves;
