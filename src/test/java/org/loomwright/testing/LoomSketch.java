@@ -121,6 +121,12 @@ public final class LoomSketch {
         return this;
     }
 
+    /** Names a node, whether or not a segment mentioned it. */
+    public LoomSketch node(Node node) {
+        nodes.put(node.id(), node);
+        return this;
+    }
+
     /** Adds a plain segment with the nodes that it mentions. */
     public LoomSketch segment(String id, String from, String to, long lengthMm) {
         return segment(plainSegment(id, from, to, lengthMm));

@@ -8,6 +8,7 @@ import org.loomwright.core.loom.DeviceKind;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Has every added service as a whole what it usually needs: a relay, a tell-tale, a feed with the ignition off? And every added gauge its lamp and sender? */
 final class ServiceQuestions {
@@ -51,11 +52,12 @@ final class ServiceQuestions {
         }
         String service =
                 inquiry.catalogue().findService(row.service()).map(Service::name).orElseThrow();
+        String ids = added.stream().map(Device::id).collect(Collectors.joining(", "));
         inquiry.ask(
                 row,
                 Inquiry.subject(added.getFirst()),
                 has(row, added),
-                missing(row).formatted(service),
+                missing(row).formatted(service, ids),
                 question(row).formatted(service));
     }
 
@@ -71,19 +73,21 @@ final class ServiceQuestions {
 
     private static String missing(Expectation row) {
         return switch (row.need()) {
-            case RELAY -> "The added %s are fed without a relay.";
-            case TELL_TALE -> "The added %s have no tell-tale.";
-            default -> "The added %s have no feed that is live with the ignition off.";
+            case RELAY -> "The circuit of the %s (%s) is fed without a relay.";
+            case TELL_TALE -> "The circuit of the %s (%s) has no tell-tale.";
+            default -> "The circuit of the %s (%s) has no feed that is live with the ignition off.";
         };
     }
 
     private static String question(Expectation row) {
         return switch (row.need()) {
             case RELAY ->
-                    "Shall the %s have a relay near them, with a fused feed of its own, or does the"
-                            + " switch carry them?";
-            case TELL_TALE -> "Which lamp before the driver shows that the %s are on?";
-            default -> "Where do the %s take their second feed from?";
+                    "Shall the circuit of the %s have a relay with a fused feed of its own, or does"
+                        + " a switch carry its current?";
+            case TELL_TALE -> "Which lamp tells the driver that the circuit of the %s is on?";
+            default ->
+                    "Where does the circuit of the %s take a feed that is live with the ignition"
+                        + " off?";
         };
     }
 
