@@ -41,6 +41,8 @@ public final class CatalogueTables {
                     "joints",
                     "look-alikes",
                     "opening-sizes",
+                    "period-parts",
+                    "places",
                     "relays",
                     "scenarios",
                     "services",
