@@ -54,7 +54,7 @@ class LoomElectricsController {
             summary = "Check currents, drops, fuses, feeds, charging and short circuits",
             description =
                     "In the standard scenarios: findings with figure, limit, margin, the limit's"
-                        + " source and what would put it right. No finding is not a clearance.")
+                            + " source and what would put it right. No finding is not a clearance.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.ELECTRICAL_REPORT)))
@@ -68,7 +68,7 @@ class LoomElectricsController {
             summary = "Check the colours of wires against their feed and function",
             description =
                     "New wires with the code that their feed and function call for, clashes at one"
-                        + " place, and recorded wires whose code contradicts their feed.")
+                            + " place, and recorded wires whose code contradicts their feed.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.COLOUR_REPORT)))

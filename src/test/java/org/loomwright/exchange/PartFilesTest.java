@@ -164,7 +164,7 @@ class PartFilesTest {
             delimiter = '|',
             value = {
                 "a,r,make,0.2,0.1,FOUND,x,0.6,30,30,87,,86,85,MEMORY,x | cannot take 0.2 A to 0.1"
-                    + " A",
+                        + " A",
                 "a,r,make,0.1,0.2,FOUND,x,1.6,30,30,87,,86,85,MEMORY,x | cannot pull in at 1.6",
                 "a,r,make,0.1,0.2,FOUND,x,0.6,0,30,87,,86,85,MEMORY,x | cannot carry 0 A",
                 "a,r,make,0.1,0.2,FOUND,x,0.6,30,30,87,87a,86,85,MEMORY,x | those of CHANGEOVER",

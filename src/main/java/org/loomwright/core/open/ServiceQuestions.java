@@ -83,11 +83,11 @@ final class ServiceQuestions {
         return switch (row.need()) {
             case RELAY ->
                     "Shall the circuit of the %s have a relay with a fused feed of its own, or does"
-                        + " a switch carry its current?";
+                            + " a switch carry its current?";
             case TELL_TALE -> "Which lamp tells the driver that the circuit of the %s is on?";
             default ->
                     "Where does the circuit of the %s take a feed that is live with the ignition"
-                        + " off?";
+                            + " off?";
         };
     }
 

@@ -28,10 +28,10 @@ public final class PeriodCheck {
                 + " published figure for looms was found.";
     private static final String LOOKS_ONLY =
             "These are judgements of looks and age, never of safety: a fuse, a relay or a thicker"
-                + " wire that is not of the period may be what keeps the vehicle from burning.";
+                    + " wire that is not of the period may be what keeps the vehicle from burning.";
     private static final String NOT_RECORDED =
             "How single cables are insulated, in cotton or in plastic, is not recorded, so whether"
-                + " the bare tails look right cannot be told.";
+                    + " the bare tails look right cannot be told.";
     private static final String BEFORE_WORK =
             "Before any of this: disconnect the battery, its earth lead first; afterwards test"
                 + " insulation and continuity, and power up through a small fuse or a lamp. Local"

@@ -10,6 +10,8 @@ enum Blame {
     ADDITIONS,
     /** It broke its limit in the recorded loom already, and the additions make it worse. */
     WORSE,
+    /** Its own current is as recorded, but the additions warm it. */
+    WARMER,
     /** It is like that in the recorded loom. */
     ORIGINAL,
     /** Nobody simulated the recorded loom in that scenario. */
@@ -36,10 +38,23 @@ enum Blame {
         return now > before * WORSE_FROM ? WORSE : ORIGINAL;
     }
 
+    /** What is left of the blame where the additions did not raise the figure itself, only lowered its limit. */
+    Blame ofLimitAlone() {
+        return switch (this) {
+            case ADDITIONS, WORSE -> WARMER;
+            case NEW, WARMER, ORIGINAL, UNKNOWN -> this;
+        };
+    }
+
+    /** Whether the figure itself is more than the recorded one. */
+    static boolean isMore(double now, double before) {
+        return now > before * WORSE_FROM;
+    }
+
     Severity severity() {
         return switch (this) {
             case NEW, ADDITIONS, WORSE -> Severity.FAULT;
-            case ORIGINAL, UNKNOWN -> Severity.WARNING;
+            case WARMER, ORIGINAL, UNKNOWN -> Severity.WARNING;
         };
     }
 
@@ -52,7 +67,10 @@ enum Blame {
             case NEW -> "";
             case UNKNOWN -> " How it was as original is not known.";
             case ADDITIONS ->
-                    " As recorded it kept within its limit (%s at most); the additions make the difference."
+                    " As recorded (%s at most) it kept within the limit that it had then; the additions make the difference."
+                            .formatted(before);
+            case WARMER ->
+                    " As recorded it carries as much (%s); the additions fill its bundle and warm it."
                             .formatted(before);
             case WORSE ->
                     " It did not keep within its limit as original (%s) and the additions make it worse."

@@ -47,6 +47,7 @@ final class CheapestChange {
     private final Observations now;
     private final Compared looms;
     private final Catalogue catalogue;
+    private final Function<Loom, AllowedCurrents> allowed;
     private final Function<Loom, Simulation> simulate;
     private final Map<List<Amendment>, Optional<Trial>> tried = new HashMap<>();
     private final ThickerWires thicker;
@@ -57,10 +58,12 @@ final class CheapestChange {
             Catalogue catalogue,
             ElectricalTables tables,
             CurrentRules rules,
+            Function<Loom, AllowedCurrents> allowed,
             Function<Loom, Simulation> simulate) {
         this.now = looms.now();
         this.looms = looms;
         this.catalogue = catalogue;
+        this.allowed = allowed;
         this.simulate = simulate;
         this.thicker = new ThickerWires(now.loom(), catalogue);
         this.ownFeeds = new OwnFeeds(now.loom(), catalogue, tables, rules.fuseLoad().value());
@@ -87,14 +90,18 @@ final class CheapestChange {
     private Optional<Trial> attempt(List<Amendment> amendments) {
         return switch (Amendments.apply(now.loom(), amendments, catalogue)) {
             case Outcome.Accepted<AmendedLoom>(AmendedLoom amended) ->
-                    Optional.of(new Trial(amended.loom(), simulate.apply(amended.loom())));
+                    Optional.of(
+                            new Trial(
+                                    amended.loom(),
+                                    allowed.apply(amended.loom()),
+                                    simulate.apply(amended.loom())));
             case Outcome.Rejected<AmendedLoom> refused -> Optional.empty();
         };
     }
 
     private static boolean holds(Trial trial, Observed broken, Cure cure) {
         return trial.readings(broken.flow().readings().scenario())
-                .filter(readings -> cure.measure().holds(trial.loom(), readings))
+                .filter(readings -> cure.measure().holds(trial, readings))
                 .filter(readings -> stillOn(broken, readings))
                 .isPresent();
     }

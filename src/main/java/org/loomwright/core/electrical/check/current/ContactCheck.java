@@ -2,12 +2,12 @@ package org.loomwright.core.electrical.check.current;
 
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.electrical.check.ElectricalFinding;
-import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.simulation.Readings.ElementReading;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.quantity.Current;
 
 import java.util.ArrayList;
@@ -42,7 +42,7 @@ final class ContactCheck {
         for (Device device : looms.now().loom().devices().values()) {
             if (code(device) != null) {
                 looms.now()
-                        .worst(one -> amperes(one, device.id()))
+                        .worst(one -> amperes(one, device))
                         .flatMap(one -> judge(device, one))
                         .ifPresent(problems::add);
             }
@@ -80,18 +80,20 @@ final class ContactCheck {
         };
     }
 
-    private static boolean isContact(Element element) {
-        return switch (element) {
-            case CONTACT, LINK, MAKE, BREAK, SENSE, CUT_OUT -> true;
+    /** A control box is made for what its generator gives; what only passes through its main terminals does not count. */
+    private static boolean isContact(ElementReading reading, Device device) {
+        return switch (reading.element()) {
+            case CONTACT, MAKE, BREAK, SENSE, CUT_OUT -> true;
+            case LINK -> device.kind() == DeviceKind.AMMETER;
             case SOURCE, GENERATOR, FUSE, COIL, FIELD, ENGINE_OFF, LOAD, EARTH, NONE -> false;
         };
     }
 
-    private static Current current(List<ElementReading> ofDevice) {
+    private static Current current(List<ElementReading> ofDevice, Device device) {
         Map<String, Long> byPoint = new HashMap<>();
         long most = 0;
         for (ElementReading reading : ofDevice) {
-            if (isContact(reading.element())) {
+            if (isContact(reading, device)) {
                 long sum =
                         byPoint.merge(
                                 reading.from(),
@@ -103,18 +105,18 @@ final class ContactCheck {
         return Current.ofMilliamperes(most);
     }
 
-    private static Current current(Observed observed, String device) {
-        return current(observed.flow().ofDevice(device));
+    private static Current current(Observed observed, Device device) {
+        return current(observed.flow().ofDevice(device.id()), device);
     }
 
-    private static double amperes(Observed observed, String device) {
+    private static double amperes(Observed observed, Device device) {
         return current(observed, device).toDoubleAmperes();
     }
 
     private Optional<Problem> judge(Device device, Observed worst) {
         Current rating = device.particulars().rating();
-        Current now = current(worst, device.id());
-        double before = looms.stock().most(one -> amperes(one, device.id()));
+        Current now = current(worst, device);
+        double before = looms.stock().most(one -> amperes(one, device));
         if (rating == null) {
             return unknown(device, worst, now, before);
         }
@@ -124,14 +126,13 @@ final class ContactCheck {
     }
 
     private Problem overloaded(Device device, Observed worst, Current rating, double before) {
-        Current now = current(worst, device.id());
+        Current now = current(worst, device);
         Blame blame =
                 Blame.of(
                         looms.additions().hasDevice(device.id()),
                         now.toDoubleAmperes() / rating.toDoubleAmperes(),
                         looms.useBefore(
-                                one -> amperes(one, device.id()) / rating.toDoubleAmperes(),
-                                worst));
+                                one -> amperes(one, device) / rating.toDoubleAmperes(), worst));
         String text =
                 "%s takes %s in scenario '%s' and is made for %s.%s%s"
                         .formatted(
@@ -205,8 +206,10 @@ final class ContactCheck {
         String id = device.id();
         List<Observed> broken =
                 looms.now().scenarios().stream()
-                        .filter(one -> current(one, id).compareTo(rating) > 0)
-                        .sorted(Comparator.comparing((Observed one) -> current(one, id)).reversed())
+                        .filter(one -> current(one, device).compareTo(rating) > 0)
+                        .sorted(
+                                Comparator.comparing((Observed one) -> current(one, device))
+                                        .reversed())
                         .toList();
         List<LoadPath> paths =
                 broken.getFirst().paths().stream()
@@ -214,7 +217,7 @@ final class ContactCheck {
                         .sorted(RatingCheck.newAndLargeFirst(looms.additions()))
                         .toList();
         return new Cure(
-                (changed, readings) -> current(readings.ofDevice(id)).compareTo(rating) <= 0,
+                (trial, readings) -> current(readings.ofDevice(id), device).compareTo(rating) <= 0,
                 broken,
                 Map.of(),
                 edge -> edge.element() != null && edge.element().device().equals(id),

@@ -101,7 +101,8 @@ public final class CurrentChecks {
             Additions additions,
             Function<Loom, Simulation> simulate) {
         Compared looms = compared(readings, recorded, additions);
-        CheapestChange cheapest = new CheapestChange(looms, catalogue, tables, rules, simulate);
+        CheapestChange cheapest =
+                new CheapestChange(looms, catalogue, tables, rules, this::allowed, simulate);
         return problems(looms).stream().map(problem -> checked(problem, cheapest)).toList();
     }
 
@@ -139,7 +140,7 @@ public final class CurrentChecks {
     private List<Problem> problems(Compared looms) {
         List<FuseUnit> fuses = FuseUnit.of(loom, tracing, tables, looms.now().scenarios());
         List<Problem> problems = new ArrayList<>();
-        problems.addAll(new RatingCheck(looms, this::allowed).find());
+        problems.addAll(new RatingCheck(looms).find());
         problems.addAll(new DropCheck(looms, catalogue, rules, new WireResistance(tables)).find());
         FuseAdvice advice = new FuseAdvice(tables, rules.fuseLoad().value());
         problems.addAll(new FuseCheck(looms, rules, advice, fuses).find());

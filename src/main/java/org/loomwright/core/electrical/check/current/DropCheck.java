@@ -201,7 +201,7 @@ final class DropCheck {
     private Cure cure(Worst worst, Ratio limit) {
         String key = worst.path().key();
         return new Cure(
-                (changed, readings) -> holds(changed, readings, key, limit),
+                (trial, readings) -> holds(trial.loom(), readings, key, limit),
                 broken(key, limit),
                 thicker(worst, limit),
                 edge -> false,

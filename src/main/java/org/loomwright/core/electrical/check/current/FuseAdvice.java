@@ -51,7 +51,7 @@ final class FuseAdvice {
                         other ->
                                 new Proposal(
                                         Kind.OTHER_FUSE,
-                                        overWire(fuse, wire, load),
+                                        overWire(fuse, wire, wire, load),
                                         List.of(change(unit, other)),
                                         0));
     }
@@ -78,9 +78,13 @@ final class FuseAdvice {
                         now.serves(), now.rating(), now.voltage(), now.needsEarth(), fuses));
     }
 
-    String overWire(FuseRating fuse, Current wire, Current load) {
-        return smaller(fuse.style(), wire, load)
-                .or(() -> smaller(FuseStyle.BLADE, wire, load))
+    /**
+     * @param least what the weakest wire behind it may carry
+     * @param wire what the wire may carry that is told
+     */
+    String overWire(FuseRating fuse, Current least, Current wire, Current load) {
+        return smaller(fuse.style(), least, load)
+                .or(() -> smaller(FuseStyle.BLADE, least, load))
                 .map(
                         other ->
                                 "Fit a smaller fuse: %s, which carries %s; the greatest load behind it is %s."

@@ -12,6 +12,7 @@ import org.loomwright.core.quantity.Current;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * {@code electrical.fuse-over-wire}: a fuse that carries for ever more than the weakest live wire behind it may; {@code
@@ -19,7 +20,8 @@ import java.util.Optional;
  * fuse means, where that matters; {@code electrical.fuse-unknown}.
  *
  * <p>Source: a fuse must not carry more than the cable behind it (general practice; TRADE's published pages say that an oversize fuse
- * lets the wire go on heating). Wires behind a load are not counted: the load limits what a fault there can draw.
+ * lets the wire go on heating). A wire that is strong enough by itself and too weak only in its full bundle is told one step milder: all
+ * those wires are seldom loaded long enough together. Wires behind a load are not counted: the load limits what a fault there can draw.
  */
 final class FuseCheck {
 
@@ -35,8 +37,14 @@ final class FuseCheck {
         this.units = units;
     }
 
-    /** A wire where it may carry least. */
-    private record Weakest(String wire, int index, Current allowed, Observed where) {}
+    /**
+     * A wire where it may carry least.
+     *
+     * @param allowed what it may carry there
+     * @param alone what it might carry there with no other wire beside it
+     */
+    private record Weakest(
+            String wire, int index, Current allowed, Current alone, Observed where) {}
 
     List<Problem> find() {
         List<Problem> problems = new ArrayList<>();
@@ -53,11 +61,8 @@ final class FuseCheck {
 
     private void judge(FuseUnit unit, FuseRating fuse, List<Problem> problems) {
         int before = problems.size();
-        Optional<Weakest> anyWire = weakest(unit, false);
-        Optional<Weakest> told =
-                weakest(unit, true)
-                        .filter(wire -> isOver(fuse, wire))
-                        .or(() -> anyWire.filter(wire -> isOver(fuse, wire)));
+        Optional<Weakest> anyWire = weakest(unit, false, Weakest::allowed);
+        Optional<Weakest> told = told(unit, fuse);
         told.ifPresent(
                 wire -> problems.add(overWire(unit, fuse, wire, anyWire.orElse(wire).allowed())));
         underLoad(unit, fuse, anyWire.orElse(null)).ifPresent(problems::add);
@@ -70,11 +75,30 @@ final class FuseCheck {
         }
     }
 
-    private static boolean isOver(FuseRating fuse, Weakest wire) {
-        return fuse.continuous().compareTo(wire.allowed()) > 0;
+    /** Wires too weak by themselves before those that only their bundle makes too weak; new ones before recorded ones. */
+    private Optional<Weakest> told(FuseUnit unit, FuseRating fuse) {
+        return weakest(unit, true, Weakest::alone)
+                .filter(wire -> isOver(fuse, wire.alone()))
+                .or(
+                        () ->
+                                weakest(unit, false, Weakest::alone)
+                                        .filter(wire -> isOver(fuse, wire.alone())))
+                .or(
+                        () ->
+                                weakest(unit, true, Weakest::allowed)
+                                        .filter(wire -> isOver(fuse, wire.allowed())))
+                .or(
+                        () ->
+                                weakest(unit, false, Weakest::allowed)
+                                        .filter(wire -> isOver(fuse, wire.allowed())));
     }
 
-    private Optional<Weakest> weakest(FuseUnit unit, boolean newOnly) {
+    private static boolean isOver(FuseRating fuse, Current wire) {
+        return fuse.continuous().compareTo(wire) > 0;
+    }
+
+    private Optional<Weakest> weakest(
+            FuseUnit unit, boolean newOnly, Function<Weakest, Current> figure) {
         Weakest weakest = null;
         for (String wire : unit.wires()) {
             if (newOnly && !looms.additions().hasWire(wire)) {
@@ -82,9 +106,16 @@ final class FuseCheck {
             }
             int index = looms.now().wires().find(wire);
             for (Observed scenario : looms.now().scenarios()) {
-                Current allowed = scenario.currents().allowed(index);
-                if (weakest == null || allowed.compareTo(weakest.allowed()) < 0) {
-                    weakest = new Weakest(wire, index, allowed, scenario);
+                InScenario currents = scenario.currents();
+                Weakest next =
+                        new Weakest(
+                                wire,
+                                index,
+                                currents.allowed(index),
+                                currents.alone(index),
+                                scenario);
+                if (weakest == null || figure.apply(next).compareTo(figure.apply(weakest)) < 0) {
+                    weakest = next;
                 }
             }
         }
@@ -100,11 +131,14 @@ final class FuseCheck {
                         || looms.additions().hasDevice(unit.device().id());
         Blame blame =
                 Blame.of(
-                        isNew,
-                        fuse.continuous().toDoubleAmperes() / weakest.allowed().toDoubleAmperes(),
-                        before(fuse, weakest));
+                                isNew,
+                                fuse.continuous().toDoubleAmperes()
+                                        / weakest.allowed().toDoubleAmperes(),
+                                before(fuse, weakest))
+                        .ofLimitAlone();
+        boolean isByBundle = !isOver(fuse, weakest.alone());
         String text =
-                "%s (%s) carries %s for ever (%s), but wire %s (%s) behind it may carry %s: rated %s (%s), with %d loaded wires in its fullest segment in scenario '%s'.%s"
+                "%s (%s) carries %s for ever (%s), but wire %s (%s) behind it may carry %s: rated %s (%s), with %d loaded wires in its fullest segment in scenario '%s'.%s%s"
                         .formatted(
                                 unit.words(),
                                 FuseUnit.marking(fuse),
@@ -121,16 +155,23 @@ final class FuseCheck {
                                                 .ratingProvenance()),
                                 weakest.where().currents().loadedWires(weakest.index()),
                                 weakest.where().scenario(),
-                                blame.words(""));
+                                isByBundle
+                                        ? " By itself it might carry %s."
+                                                .formatted(Words.of(weakest.alone()))
+                                        : "",
+                                blame.words(Words.of(fuse.continuous())));
         return new Problem(
                 new ElectricalFinding(
                         new Finding(
-                                "electrical.fuse-over-wire", blame.severity(), subject(unit), text),
+                                "electrical.fuse-over-wire",
+                                severity(blame, !isByBundle),
+                                subject(unit),
+                                text),
                         weakest.where().scenario(),
                         Words.amperes(fuse.continuous()),
                         Words.amperes(weakest.allowed()),
                         looms.now().wires().size(weakest.index()).ratingProvenance(),
-                        advice.overWire(fuse, least, greatest(unit))),
+                        advice.overWire(fuse, least, weakest.allowed(), greatest(unit))),
                 null,
                 advice.change(unit, fuse, least, greatest(unit)).orElse(null));
     }
@@ -215,9 +256,9 @@ final class FuseCheck {
                 rules.fuseLoad().provenance());
     }
 
-    /** An aim is one step milder than a limit. */
-    private static Severity severity(Blame blame, boolean isBeyond) {
-        if (isBeyond) {
+    /** An aim, and a rating that only the bundle makes too small, are one step milder than a limit. */
+    private static Severity severity(Blame blame, boolean isPlain) {
+        if (isPlain) {
             return blame.severity();
         }
         return blame.severity() == Severity.FAULT ? Severity.WARNING : Severity.NOTE;

@@ -69,6 +69,12 @@ final class InScenario {
         return allowed(wire, wires.size(wire).rating());
     }
 
+    /** What it might carry with no other wire beside it, in as warm a place. */
+    Current alone(int wire) {
+        return Current.roundedFromAmperes(
+                wires.size(wire).rating().toDoubleAmperes() * ambientFactor);
+    }
+
     /** What it might carry if it had that rating. */
     Current allowed(int wire, Current rating) {
         return Current.roundedFromAmperes(

@@ -1,16 +1,15 @@
 package org.loomwright.core.electrical.check.current;
 
 import org.loomwright.core.electrical.simulation.Readings;
-import org.loomwright.core.loom.Loom;
 
 /** Works a figure out again on a changed loom. */
 @FunctionalInterface
 interface Measure {
 
     /**
-     * @param changed the loom with the change
+     * @param trial the loom with the change
      * @param readings what the simulation of it shows
      * @return whether the figure is within its limit now
      */
-    boolean holds(Loom changed, Readings readings);
+    boolean holds(Trial trial, Readings readings);
 }

@@ -7,7 +7,6 @@ import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
-import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Ratio;
@@ -17,22 +16,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** {@code electrical.current-over-rating}: a wire that carries more than is left of its rating. */
 final class RatingCheck {
 
     private final Compared looms;
-    private final Function<Loom, AllowedCurrents> allowed;
 
-    /**
-     * @param looms what is checked
-     * @param allowed makes the allowed currents of a changed loom
-     */
-    RatingCheck(Compared looms, Function<Loom, AllowedCurrents> allowed) {
+    RatingCheck(Compared looms) {
         this.looms = looms;
-        this.allowed = allowed;
     }
 
     List<Problem> find() {
@@ -56,6 +48,10 @@ final class RatingCheck {
                         looms.additions().hasWire(wire.id()),
                         currents.use(index),
                         looms.useBefore(one -> before(one, wire.id()), worst));
+        double before = amperesBefore(wire.id());
+        if (!Blame.isMore(currents.current(index).toDoubleAmperes(), before)) {
+            blame = blame.ofLimitAlone();
+        }
         Derating derating = currents.derating(index);
         String text =
                 "Wire %s (%s, %s) carries %s in scenario '%s' but may carry %s: %s.%s"
@@ -67,7 +63,7 @@ final class RatingCheck {
                                 worst.scenario(),
                                 Words.of(currents.allowed(index)),
                                 chain(size, derating, currents.loadedWires(index)),
-                                blame.words(beforeWords(wire.id())));
+                                blame.words(Words.of(Current.roundedFromAmperes(before))));
         Finding finding =
                 new Finding(
                         "electrical.current-over-rating",
@@ -90,17 +86,13 @@ final class RatingCheck {
         return index < 0 ? 0 : recorded.currents().use(index);
     }
 
-    private String beforeWords(String wire) {
-        double amperes =
-                looms.stock()
-                        .most(
-                                one -> {
-                                    int index = one.currents().find(wire);
-                                    return index < 0
-                                            ? 0
-                                            : one.currents().current(index).toDoubleAmperes();
-                                });
-        return Words.of(Current.roundedFromAmperes(amperes));
+    private double amperesBefore(String wire) {
+        return looms.stock()
+                .most(
+                        one -> {
+                            int index = one.currents().find(wire);
+                            return index < 0 ? 0 : one.currents().current(index).toDoubleAmperes();
+                        });
     }
 
     /** For example {@code rated 8.75 A (published: T1) x 0.8 for 4 loaded wires or more in the bundle (published: N1)}. */
@@ -132,7 +124,7 @@ final class RatingCheck {
                         .sorted(newAndLargeFirst(looms.additions()))
                         .toList();
         return new Cure(
-                (changed, readings) -> holds(changed, readings, wire),
+                (trial, readings) -> holds(trial, readings, wire),
                 broken(index),
                 Map.of(
                         wire,
@@ -153,8 +145,8 @@ final class RatingCheck {
                 .toList();
     }
 
-    private boolean holds(Loom changed, Readings readings, String wire) {
-        InScenario after = allowed.apply(changed).in(readings);
+    private static boolean holds(Trial trial, Readings readings, String wire) {
+        InScenario after = trial.wires().in(readings);
         int index = after.find(wire);
         return index < 0 || !after.isOver(index);
     }

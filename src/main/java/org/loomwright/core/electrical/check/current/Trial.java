@@ -16,10 +16,16 @@ final class Trial {
     private final Loom loom;
     private final Simulation simulation;
     private final Map<String, Optional<Readings>> readings = new HashMap<>();
+    private final AllowedCurrents wires;
 
-    Trial(Loom loom, Simulation simulation) {
+    Trial(Loom loom, AllowedCurrents wires, Simulation simulation) {
         this.loom = loom;
+        this.wires = wires;
         this.simulation = simulation;
+    }
+
+    AllowedCurrents wires() {
+        return wires;
     }
 
     Loom loom() {

@@ -160,11 +160,12 @@ final class UnfusedCheck {
 
     private Problem tooFar(Wire wire, Length way, Sourced<Length> within) {
         String text =
-                "The fuse at %s lies %s from the source along new wire without a fuse, the last of it wire %s; a fuse should sit within %s (%s)."
+                "The fuse at %s lies %s away along new wire without a fuse, the last of it wire %s from %s; a fuse should sit within %s of its source (%s)."
                         .formatted(
                                 far(wire).place(),
                                 Words.millimetres(way),
                                 wire.id(),
+                                near(wire).place(),
                                 Words.millimetres(within.value()),
                                 Words.of(within.provenance()));
         return Problem.told(

@@ -1,13 +1,17 @@
 package org.loomwright.core.electrical.check.current;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.amendment.AmendedLoom;
 import org.loomwright.core.amendment.Amendments;
 import org.loomwright.core.amendment.Origin;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.FuseRating.FuseStyle;
+import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.electrical.check.ElectricalFinding;
 import org.loomwright.core.electrical.check.current.CurrentChecks.Recorded;
 import org.loomwright.core.electrical.check.remedy.Proposal;
 import org.loomwright.core.electrical.simulation.ElectricalSettings;
+import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Scenario;
 import org.loomwright.core.electrical.simulation.Simulation;
@@ -16,12 +20,22 @@ import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Condition;
+import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
+import org.loomwright.core.loom.FittedFuse;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Particulars;
+import org.loomwright.core.loom.Point;
+import org.loomwright.core.loom.Wire;
+import org.loomwright.core.quantity.Current;
+import org.loomwright.core.quantity.Length;
 import org.loomwright.exchange.CurrentRuleFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.solver.SparseCholesky;
+import org.loomwright.testing.LoomSketch;
 import org.loomwright.testing.TestCatalogue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -34,6 +48,62 @@ final class Checked {
     private static final Catalogue CATALOGUE = TestCatalogue.get();
 
     private Checked() {}
+
+    /** A device whose points are at one node, with tails of 100 mm. */
+    static Device device(
+            String id, DeviceKind kind, @Nullable Current load, String node, String... points) {
+        return device(id, kind, load, Particulars.NONE, node, points);
+    }
+
+    static Device device(
+            String id,
+            DeviceKind kind,
+            @Nullable Current load,
+            Particulars particulars,
+            String node,
+            String... points) {
+        List<Point> at =
+                Arrays.stream(points)
+                        .map(name -> new Point(name, node, Length.ofMillimetres(100)))
+                        .toList();
+        return new Device(id, kind.words() + " " + id, kind, load, particulars, at);
+    }
+
+    static Particulars rated(long amperes) {
+        return new Particulars(null, amperes(amperes), null, null, List.of());
+    }
+
+    static Particulars fused(FuseStyle style, long amperes) {
+        return new Particulars(
+                null,
+                null,
+                null,
+                null,
+                List.of(new FittedFuse("IN", "OUT", style, amperes(amperes))));
+    }
+
+    static Current amperes(long amperes) {
+        return Current.ofMilliamperes(amperes * 1_000);
+    }
+
+    static Wire wire(String id, String size, String a, String b) {
+        return new Wire(
+                id,
+                "circuit of " + id,
+                WireColour.parse("N"),
+                size,
+                LoomSketch.end(a),
+                LoomSketch.end(b),
+                Condition.GOOD);
+    }
+
+    static ElectricalFinding only(List<ElectricalFinding> findings, String code) {
+        List<ElectricalFinding> found = of(findings, code);
+        if (found.size() != 1) {
+            throw new AssertionError("expected one " + code + " in " + findings);
+        }
+        return found.getFirst();
+    }
 
     static CurrentChecks checks(Loom loom) {
         return checks(loom, RULES);
@@ -49,12 +119,16 @@ final class Checked {
     }
 
     static Simulation simulation(Loom loom) {
+        return simulation(loom, ElectricalSettings.USUAL);
+    }
+
+    static Simulation simulation(Loom loom, ElectricalSettings settings) {
         return new Simulation(
                 loom,
                 CATALOGUE,
                 TestCatalogue.electrical(),
                 ElectricalFiles.behaviours(),
-                ElectricalSettings.USUAL,
+                settings,
                 new SparseCholesky());
     }
 
@@ -119,8 +193,13 @@ final class Checked {
                 .loom();
     }
 
-    static Set<String> codes(List<ElectricalFinding> findings) {
-        return findings.stream().map(one -> one.finding().code()).collect(Collectors.toSet());
+    /** Loads that are on, by device and points. */
+    static Set<String> lit(Loom loom, Scenario scenario) {
+        return readings(loom, List.of(scenario)).stream()
+                .flatMap(readings -> readings.of(Element.LOAD).stream())
+                .filter(reading -> Math.abs(reading.current().milliamperes()) > 5)
+                .map(reading -> reading.device() + " " + reading.from())
+                .collect(Collectors.toSet());
     }
 
     static List<ElectricalFinding> of(List<ElectricalFinding> findings, String code) {
