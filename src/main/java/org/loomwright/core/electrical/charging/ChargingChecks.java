@@ -37,7 +37,8 @@ public final class ChargingChecks {
     }
 
     /**
-     * @param balances of the loom as it is to be
+     * @param balances of the loom as it is to be, in scenarios that last: what is only there to find the greatest current says nothing about a
+     *     battery
      * @param recorded of the loom as it was recorded, matched by the name of the scenario; the same list where nothing was added
      * @return what was found, the worst first
      */

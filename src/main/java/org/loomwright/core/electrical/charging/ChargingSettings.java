@@ -25,13 +25,15 @@ public record ChargingSettings(
 
     private static final Ratio HALF = new Ratio(500_000);
     private static final Ratio NOW_AND_THEN = new Ratio(20_000);
+    private static final Ratio SELDOM = new Ratio(100_000);
 
-    /** All from memory: 50 Ah, half of which may be taken; horns sound one fiftieth of the time; two hours. */
+    /** All from memory: 50 Ah, half of which may be taken; horns sound one fiftieth of the time, something
+     * is plugged into a power socket a tenth of it; two hours. */
     public static final ChargingSettings USUAL =
             new ChargingSettings(
                     50,
                     HALF,
-                    Map.of("horns", NOW_AND_THEN),
+                    Map.of("horns", NOW_AND_THEN, "power-socket", SELDOM),
                     2,
                     new Provenance(Status.MEMORY, "from memory"));
 

@@ -133,26 +133,30 @@ public final class ShortCircuits {
     }
 
     private static boolean isBehindLoad(Drawn drawn) {
-        return drawn.elements().stream()
-                .filter(
-                        share ->
-                                switch (share.thing().element()) {
-                                    case LOAD, COIL, FIELD -> true;
-                                    case SOURCE,
-                                            GENERATOR,
-                                            CUT_OUT,
-                                            LINK,
-                                            FUSE,
-                                            CONTACT,
-                                            SENSE,
-                                            MAKE,
-                                            BREAK,
-                                            ENGINE_OFF,
-                                            EARTH,
-                                            NONE ->
-                                            false;
-                                })
-                .anyMatch(share -> causes(share, drawn, 50));
+        return drawn.elements().stream().anyMatch(share -> limits(share, drawn));
+    }
+
+    /** A dynamo's field takes a constant current beside the short; what the short changes in it says nothing. */
+    private static boolean limits(Share<Placed> share, Drawn drawn) {
+        return switch (share.thing().element()) {
+            case LOAD, COIL -> causes(share, drawn, 50);
+            case FIELD ->
+                    2 * Math.abs(share.current().milliamperes())
+                            >= Math.abs(drawn.current().milliamperes());
+            case SOURCE,
+                    GENERATOR,
+                    CUT_OUT,
+                    LINK,
+                    FUSE,
+                    CONTACT,
+                    SENSE,
+                    MAKE,
+                    BREAK,
+                    ENGINE_OFF,
+                    EARTH,
+                    NONE ->
+                    false;
+        };
     }
 
     private static boolean causes(Share<Placed> share, Drawn drawn, int percent) {

@@ -13,12 +13,11 @@ public record Newcomers(Loom recorded) {
 
     /**
      * @param wire a wire of the loom as it is to be
-     * @return whether it was not there, or another size or other points were
+     * @return whether it was not there, or ran between other points; a wire renewed in its place is not new
      */
     public boolean isNew(Wire wire) {
         Wire before = recorded.wires().get(wire.id());
         return before == null
-                || !before.size().equals(wire.size())
                 || !before.a().isOnSamePointAs(wire.a())
                 || !before.b().isOnSamePointAs(wire.b());
     }

@@ -268,6 +268,9 @@ class ShortCircuitsTest {
 
         assertThat(get(shorts, "W2").current().toDoubleAmperes()).isCloseTo(22, within(0.1));
         assertThat(get(shorts, "W2").heated()).isEmpty();
+        // The box feeds the field from the dynamo: what touches the body there draws the dynamo's
+        // output through the regulator, no more.
+        assertThat(get(shorts, "W4").current().toDoubleAmperes()).isBetween(20.0, 24.0);
         // The battery gives 12.6 V / (0.010 + 0.003136 x 0.2 x 1.015 + 0.003) less what the dynamo
         // adds over: far more than 22 A.
         assertThat(get(shorts, "W3").current().toDoubleAmperes()).isGreaterThan(200);

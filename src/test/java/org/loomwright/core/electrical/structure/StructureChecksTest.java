@@ -11,6 +11,7 @@ import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Point;
+import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.testing.Bench;
 import org.loomwright.testing.DemoLooms;
@@ -314,7 +315,7 @@ class StructureChecksTest {
         Loom recorded = joints().loom();
         Loom loom =
                 joints().wire(
-                                new org.loomwright.core.loom.Wire(
+                                new Wire(
                                         "W10",
                                         "second",
                                         recorded.getWire("W9").colour(),
@@ -360,9 +361,24 @@ class StructureChecksTest {
     }
 
     @Test
-    void theAdditionsOfTheDemonstrationAre() {
+    void theAdditionsOfTheDemonstrationLeaveOpenOnlyWhichEarthTheSocketNeeds() {
         assertThat(findings(DemoLooms.amended().loom(), DemoLooms.main()))
-                .extracting(it -> it.finding().text())
-                .containsExactly();
+                .singleElement()
+                .satisfies(
+                        it -> {
+                            assertThat(it.finding().code()).isEqualTo("electrical.polarity");
+                            assertThat(it.finding().severity()).isEqualTo(Severity.WARNING);
+                            assertThat(it.finding().subject().id()).isEqualTo("SOCKET");
+                        });
+    }
+
+    @Test
+    void aWireRenewedInItsPlaceIsNotNewButOneOnAnotherPointIs() {
+        Newcomers newcomers = new Newcomers(DemoLooms.main());
+        Loom amended = DemoLooms.amended().loom();
+        assertThat(newcomers.isNew(amended.getWire("W010"))).isFalse();
+        assertThat(newcomers.isNew(amended.getWire("W029"))).isTrue();
+        assertThat(newcomers.isNew(amended.getWire("W101"))).isTrue();
+        assertThat(newcomers.isNew(amended.getWire("W001"))).isFalse();
     }
 }
