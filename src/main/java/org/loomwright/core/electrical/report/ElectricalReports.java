@@ -73,7 +73,10 @@ public final class ElectricalReports {
                 new ArrayList<>(currents(recorded, loom, tracing, before, now));
         Newcomers newcomers = new Newcomers(recorded);
         plain(structure(loom, tracing, newcomers), findings);
-        plain(new ChargingChecks(basis.charging()).findings(balances, balancesBefore), findings);
+        plain(
+                new ChargingChecks(basis.charging())
+                        .findings(lasting(balances), lasting(balancesBefore)),
+                findings);
         plain(shortFindings(loom, shorts, newcomers), findings);
         plain(ofSimulation(now), findings);
         return new ElectricalReport(
@@ -110,6 +113,14 @@ public final class ElectricalReports {
                         basis.settings(),
                         basis.charging())
                 .of(List.copyOf(readings.values()));
+    }
+
+    /** What is on for moments or never together says nothing about charging. */
+    private List<ChargingBalance> lasting(List<ChargingBalance> balances) {
+        Map<String, BigDecimal> hours = hours();
+        return balances.stream()
+                .filter(it -> hours.getOrDefault(it.scenario(), BigDecimal.ZERO).signum() > 0)
+                .toList();
     }
 
     private Map<String, BigDecimal> hours() {
