@@ -75,6 +75,15 @@ public final class TracedLoom {
         return Collections.unmodifiableMap(wiresByNode);
     }
 
+    /**
+     * @param place {@code device/point}
+     * @param other another
+     * @return whether nothing but copper joins the two
+     */
+    public boolean isJoined(String place, String other) {
+        return nets.of(place).equals(nets.of(other));
+    }
+
     /** Wires that leave the loom at that end's node. */
     List<Wire> leavingWith(WireEnd end) {
         return wiresByNode
