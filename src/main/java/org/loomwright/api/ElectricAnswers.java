@@ -5,10 +5,14 @@ import jakarta.servlet.http.HttpServletRequest;
 import org.loomwright.app.Electrics;
 import org.loomwright.app.WiredLoom;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.core.electrical.simulation.Readings;
+import org.loomwright.core.finder.Sighting;
 import org.loomwright.exchange.ColourReportWriter;
 import org.loomwright.exchange.ElectricalReportWriter;
+import org.loomwright.exchange.FoundWiresWriter;
 import org.loomwright.exchange.OpenWriter;
+import org.loomwright.exchange.PeriodWriter;
 import org.loomwright.exchange.ReadingsWriter;
 import org.loomwright.exchange.ScenarioJson;
 import org.springframework.stereotype.Component;
@@ -35,12 +39,22 @@ class ElectricAnswers {
         return ReadingsWriter.scenarios(electrics.scenarios(wired));
     }
 
-    JsonNode report(WiredLoom wired) {
-        return ElectricalReportWriter.write(electrics.report(wired));
+    JsonNode report(WiredLoom wired, boolean changes) {
+        return ElectricalReportWriter.write(
+                electrics.report(wired, changes ? Changes.SOUGHT : Changes.LEFT_OUT));
     }
 
     JsonNode colours(WiredLoom wired) {
         return new ColourReportWriter(wired.loom(), catalogue).write(electrics.colours(wired));
+    }
+
+    JsonNode find(WiredLoom wired, Sighting sighting) {
+        return FoundWiresWriter.write(
+                InvalidRequestException.orThrow(electrics.find(wired, sighting)));
+    }
+
+    JsonNode period(WiredLoom wired) {
+        return PeriodWriter.write(electrics.period(wired));
     }
 
     JsonNode open(WiredLoom wired) {

@@ -1,6 +1,7 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.parameters.RequestBody;
@@ -10,11 +11,13 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletRequest;
 
 import org.loomwright.app.WiredLooms;
+import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 import tools.jackson.databind.JsonNode;
@@ -59,8 +62,15 @@ class LoomElectricsController {
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.ELECTRICAL_REPORT)))
     @GetMapping("/electrics")
-    JsonNode electrics(@PathVariable UUID id) {
-        return answers.report(looms.ofLoom(id));
+    JsonNode electrics(
+            @PathVariable UUID id,
+            @Parameter(
+                            description =
+                                    "Whether to look for the cheapest single change that puts a"
+                                            + " figure right, which takes longer.")
+                    @RequestParam(defaultValue = "false")
+                    boolean changes) {
+        return answers.report(looms.ofLoom(id), changes);
     }
 
     @Operation(
@@ -75,6 +85,20 @@ class LoomElectricsController {
     @GetMapping("/colours")
     JsonNode colours(@PathVariable UUID id) {
         return answers.colours(looms.ofLoom(id));
+    }
+
+    @Operation(
+            operationId = "findLoomWire",
+            summary = "Find the wires that may be the one that somebody sees",
+            description =
+                    "Ranked, with where each goes and what should be measured on it, switch by"
+                        + " switch. Give a colour, a size or a place.")
+    @ApiResponse(
+            responseCode = "200",
+            content = @Content(schema = @Schema(ref = OpenApiSchemas.FOUND_WIRES)))
+    @GetMapping("/wire-finder")
+    JsonNode find(@PathVariable UUID id, @ParameterObject SightingParameters seen) {
+        return answers.find(looms.ofLoom(id), seen.sighting());
     }
 
     @Operation(

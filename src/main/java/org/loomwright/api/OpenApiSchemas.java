@@ -24,6 +24,8 @@ final class OpenApiSchemas {
     static final String OPEN_QUESTIONS = PLACE + "OpenQuestions";
     static final String ELECTRICAL_REPORT = PLACE + "ElectricalReport";
     static final String COLOUR_REPORT = PLACE + "ColourReport";
+    static final String FOUND_WIRES = PLACE + "FoundWires";
+    static final String PERIOD_REPORT = PLACE + "PeriodReport";
     static final String PROBLEM = PLACE + "Problem";
 
     /** The type of a text that may be lacking. */

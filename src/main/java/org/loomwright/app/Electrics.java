@@ -10,18 +10,27 @@ import org.loomwright.core.colour.code.ColourCode;
 import org.loomwright.core.electrical.report.ElectricalBasis;
 import org.loomwright.core.electrical.report.ElectricalReport;
 import org.loomwright.core.electrical.report.ElectricalReports;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Scenario;
 import org.loomwright.core.electrical.structure.Newcomers;
+import org.loomwright.core.finder.FoundWires;
+import org.loomwright.core.finder.Sighting;
+import org.loomwright.core.finder.WireFinder;
+import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.open.Expectations;
 import org.loomwright.core.open.OpenPoints;
 import org.loomwright.core.open.OpenReport;
+import org.loomwright.core.period.PeriodCheck;
+import org.loomwright.core.period.PeriodReport;
+import org.loomwright.core.period.PeriodTables;
 import org.loomwright.exchange.TradeTables;
 import org.springframework.stereotype.Component;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -33,11 +42,18 @@ public class Electrics {
     private final ElectricalBasis printed;
     private final ColourCode code;
     private final Expectations expectations;
+    private final PeriodTables periodTables;
     private final Tables tables;
 
-    Electrics(ElectricalBasis basis, ColourCode code, Expectations expectations, Tables tables) {
+    Electrics(
+            ElectricalBasis basis,
+            ColourCode code,
+            Expectations expectations,
+            PeriodTables periodTables,
+            Tables tables) {
         this.printed = basis;
         this.code = code;
+        this.periodTables = periodTables;
         this.expectations = expectations;
         this.tables = tables;
     }
@@ -58,8 +74,8 @@ public class Electrics {
     }
 
     /** @return everything that is to be said about its electrical side */
-    public ElectricalReport report(WiredLoom wired) {
-        return new ElectricalReports(basis(wired)).of(wired.stock(), wired.loom());
+    public ElectricalReport report(WiredLoom wired, Changes changes) {
+        return new ElectricalReports(basis(wired)).of(wired.stock(), wired.loom(), changes);
     }
 
     /** @return what is to be said about its colours */
@@ -83,6 +99,21 @@ public class Electrics {
 
     private TracedLoom traced(Loom loom) {
         return TracedLoom.of(loom, printed.tracing(loom), printed.catalogue());
+    }
+
+    /** @return the wires of the loom that may be the one that somebody sees, or what is wrong with the question */
+    public Outcome<FoundWires> find(WiredLoom wired, Sighting sighting) {
+        return new WireFinder(traced(wired.loom()), code, basis(wired).simulation(wired.loom()))
+                .find(sighting);
+    }
+
+    /** @return how far the additions are of the period */
+    public PeriodReport period(WiredLoom wired) {
+        ColourReport colours = colours(wired);
+        List<Finding> about = new ArrayList<>(colours.differing());
+        about.addAll(ColourAudit.of(traced(wired.loom()), code));
+        return new PeriodCheck(printed.catalogue(), printed.behaviours(), periodTables)
+                .of(wired.stock(), wired.amended(), about);
     }
 
     /** @return what nobody has said about the loom and its additions */

@@ -10,9 +10,11 @@ import org.loomwright.core.electrical.fault.FaultSettings;
 import org.loomwright.core.electrical.report.ElectricalBasis;
 import org.loomwright.core.electrical.structure.StructureSettings;
 import org.loomwright.core.open.Expectations;
+import org.loomwright.core.period.PeriodTables;
 import org.loomwright.exchange.ColourFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.exchange.ExpectationFiles;
+import org.loomwright.exchange.PeriodFiles;
 import org.loomwright.exchange.TradeTables;
 import org.loomwright.solver.SparseCholesky;
 import org.springframework.context.annotation.Bean;
@@ -72,6 +74,11 @@ class CoreConfiguration {
     @Bean
     Expectations expectations(Catalogue catalogue) {
         return ExpectationFiles.load(catalogue);
+    }
+
+    @Bean
+    PeriodTables periodTables(Catalogue catalogue) {
+        return PeriodFiles.load(catalogue);
     }
 
     @Bean

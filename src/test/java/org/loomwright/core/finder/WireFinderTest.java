@@ -130,7 +130,7 @@ class WireFinderTest {
         assertThat(found.from())
                 .isEqualTo(
                         "SENDER of TEMP-GAUGE (water temperature gauge), at N27 (instrument panel"
-                            + " end)");
+                                + " end)");
         assertThat(found.colour()).isEqualTo("GU (green with blue tracer)");
         assertThat(found.route()).startsWith("N27", "N26").endsWith("N08", "N09");
     }

@@ -41,8 +41,7 @@ public class SimulationBenchmark {
     @Setup
     public void draw() {
         loom = VehicleLooms.of(1, wires);
-        scenarios =
-                ElectricalFiles.scenarios().of(loom, TestCatalogue.get()).subList(0, SCENARIOS);
+        scenarios = ElectricalFiles.scenarios().of(loom, TestCatalogue.get()).subList(0, SCENARIOS);
     }
 
     @Benchmark

@@ -49,6 +49,14 @@ public final class ElectricalReports {
 
     private final ElectricalBasis basis;
 
+    /** Whether the cheapest single change is looked for that would put a figure right. */
+    public enum Changes {
+        /** Each is tried by simulating the changed loom. */
+        SOUGHT,
+        /** Remedies are general. */
+        LEFT_OUT
+    }
+
     /**
      * @param basis what every report rests on
      */
@@ -59,9 +67,10 @@ public final class ElectricalReports {
     /**
      * @param recorded the loom as it was recorded
      * @param loom the loom as it is going to be; the recorded one where nothing is added
+     * @param changes whether to look for the cheapest change for each figure that breaks its limit, which takes many times as long
      * @return the report
      */
-    public ElectricalReport of(Loom recorded, Loom loom) {
+    public ElectricalReport of(Loom recorded, Loom loom, Changes changes) {
         Map<String, Readings> before = readings(recorded);
         boolean isRecorded = recorded.equals(loom);
         Map<String, Readings> now = isRecorded ? before : readings(loom);
@@ -70,7 +79,7 @@ public final class ElectricalReports {
         List<ShortCircuit> shorts = shorts(loom);
         Tracing tracing = basis.tracing(loom);
         List<CheckedFinding> findings =
-                new ArrayList<>(currents(recorded, loom, tracing, before, now));
+                new ArrayList<>(currents(recorded, loom, tracing, before, now, changes));
         Newcomers newcomers = new Newcomers(recorded);
         plain(structure(loom, tracing, newcomers), findings);
         plain(
@@ -133,16 +142,23 @@ public final class ElectricalReports {
             Loom loom,
             Tracing tracing,
             Map<String, Readings> before,
-            Map<String, Readings> now) {
-        return new CurrentChecks(loom, basis.catalogue(), basis.tables(), tracing, basis.rules())
-                .findWithChanges(
-                        List.copyOf(now.values()),
-                        recorded.equals(loom)
-                                ? null
-                                : new CurrentChecks.Recorded(
-                                        recorded, List.copyOf(before.values())),
-                        additions(new Newcomers(recorded), recorded, loom),
-                        basis::simulation);
+            Map<String, Readings> now,
+            Changes changes) {
+        CurrentChecks checks =
+                new CurrentChecks(loom, basis.catalogue(), basis.tables(), tracing, basis.rules());
+        List<Readings> readings = List.copyOf(now.values());
+        CurrentChecks.Recorded compared =
+                recorded.equals(loom)
+                        ? null
+                        : new CurrentChecks.Recorded(recorded, List.copyOf(before.values()));
+        Additions additions = additions(new Newcomers(recorded), recorded, loom);
+        return switch (changes) {
+            case SOUGHT -> checks.findWithChanges(readings, compared, additions, basis::simulation);
+            case LEFT_OUT ->
+                    checks.find(readings, compared, additions).stream()
+                            .map(finding -> new CheckedFinding(finding, Optional.empty()))
+                            .toList();
+        };
     }
 
     private static Additions additions(Newcomers newcomers, Loom recorded, Loom loom) {
