@@ -42,9 +42,12 @@ final class Legs {
     }
 
     private List<Leg> legs() {
+        if (isField()) {
+            return List.of(Leg.FIELD);
+        }
         return switch (trace.role()) {
             case RETURN -> List.of(Leg.EARTH);
-            case LOOSE -> isField() ? List.of(Leg.FIELD) : List.of();
+            case LOOSE -> List.of();
             case EARTH_SIDE ->
                     endsAt(DeviceKind.SENDER) || startsAtGauge()
                             ? List.of(Leg.SENDER, Leg.EARTH_SWITCHED)
