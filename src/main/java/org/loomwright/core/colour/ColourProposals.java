@@ -185,9 +185,12 @@ public final class ColourProposals {
                 .formatted(choice.reason(), taken.id(), taken.circuit());
     }
 
-    /** A wire that has the colour for another function; earths, and plain feeds from one supply, may share theirs. */
+    /** A wire that has the colour for another function. Earths share theirs, and a plain body is what every feed of a supply has. */
     private Optional<Wire> takenBy(
             WireColour colour, WireTrace trace, Set<Leg> legs, List<Wire> others) {
+        if (legs.contains(Leg.FEED) && colour.tracer() == null) {
+            return Optional.empty();
+        }
         return others.stream()
                 .filter(other -> other.colour().equals(colour))
                 .filter(other -> !isSameFunction(trace, legs, other))
