@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.amendment.Amendments;
+import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.colour.ColourBench.Way;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Severity;
@@ -13,11 +16,13 @@ import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.VehicleSheet;
+import org.loomwright.core.loom.Wire;
 import org.loomwright.testing.DemoLooms;
 import org.loomwright.testing.LoomSketch;
 import org.loomwright.testing.TestCatalogue;
 
 import java.util.List;
+import java.util.Map;
 
 class ColourAuditTest {
 
@@ -181,7 +186,42 @@ class ColourAuditTest {
     }
 
     @Test
-    void theMainLoomOfTheDemonstrationHasNothing() {
-        assertThat(audit(DemoLooms.main())).isEmpty();
+    void exactlyTheThreeWrongColoursOfTheDemonstrationAreFound() {
+        assertThat(audit(DemoLooms.main()))
+                .allMatch(finding -> finding.severity() == Severity.WARNING)
+                .extracting(finding -> finding.subject().id() + " " + finding.code())
+                .containsExactly(
+                        "W014 colour.contradicts-feed",
+                        "W024 colour.contradicts-function",
+                        "W045 colour.contradicts-feed");
+        assertThat(audit(DemoLooms.main()))
+                .extracting(Finding::text)
+                .satisfiesExactly(
+                        text -> assertThat(text).contains("W (white) would be right"),
+                        text -> assertThat(text).contains("GP (green with purple tracer) would be"),
+                        text -> assertThat(text).contains("B (black) would be right"));
+    }
+
+    @Test
+    void withThoseThreePutRightTheDemonstrationHasNothing() {
+        Map<String, String> right = Map.of("W014", "W", "W024", "GP", "W045", "B");
+        List<Amendment> replaced =
+                DemoLooms.main().wires().values().stream()
+                        .filter(wire -> right.containsKey(wire.id()))
+                        .map(wire -> recoloured(wire, right.getOrDefault(wire.id(), "")))
+                        .toList();
+        Loom mended =
+                Amendments.apply(DemoLooms.main(), replaced, TestCatalogue.get())
+                        .orElseThrow(reasons -> new IllegalStateException(reasons.toString()))
+                        .loom();
+
+        assertThat(replaced).hasSize(3);
+        assertThat(audit(mended)).isEmpty();
+        assertThat(ColourClash.in(ColourBench.traced(mended))).isEmpty();
+    }
+
+    private static Amendment recoloured(Wire wire, String letters) {
+        return new Amendment.ReplaceWire(
+                "A-" + wire.id(), "", wire.id(), WireColour.parse(letters), wire.size());
     }
 }

@@ -55,8 +55,11 @@ class ColourClashTest {
     }
 
     @Test
-    void theStockLoomsOfTheDemonstrationHaveNoClash() {
-        assertThat(ColourClash.in(ColourBench.traced(DemoLooms.main()))).isEmpty();
+    void theStockLoomsOfTheDemonstrationHaveNoClashButThatOfTheWrongGreenWire() {
+        assertThat(ColourClash.in(ColourBench.traced(DemoLooms.main())))
+                .containsExactly(
+                        new ColourClash(
+                                "N04", WireColour.parse("G"), List.of("W014", "W021", "W022")));
         assertThat(ColourClash.in(ColourBench.traced(DemoLooms.engine()))).isEmpty();
     }
 

@@ -152,7 +152,7 @@ class ColourProposalsTest {
     }
 
     @Test
-    void everyNewWireOfTheDemonstrationIsAsTheCodeWouldHaveIt() {
+    void theNewWiresOfTheDemonstrationDifferOnlyWhereAWrongWireHasTheirColour() {
         AmendedLoom amended = DemoLooms.amended();
         List<String> added =
                 amended.loom().wires().keySet().stream()
@@ -161,6 +161,9 @@ class ColourProposalsTest {
 
         assertThat(added).hasSizeGreaterThan(25);
         List<Finding> differing = in(ColourBench.traced(amended.loom())).differing(added);
-        assertThat(differing).isEmpty();
+        assertThat(differing)
+                .allMatch(finding -> finding.text().contains("wire W024 has that colour"))
+                .extracting(finding -> finding.subject().id())
+                .containsExactly("W118", "W119");
     }
 }
