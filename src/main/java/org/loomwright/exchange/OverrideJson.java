@@ -125,18 +125,23 @@ final class OverrideJson {
                     "settings.override-published",
                     "column",
                     "holds a published figure in that row; only others can be set");
-        } else if (!isNear(override.value(), printed)) {
+        } else if (!DECIMAL.matcher(override.value()).matches()) {
+            json.fault("settings.override-value", "value", "must be a plain decimal number");
+        } else if (!isRecalledAsNothing(row, figure) && !isNear(override.value(), printed)) {
             json.fault(
                     "settings.override-value",
                     "value",
-                    "must be a plain number, at least a tenth and at most ten times " + printed);
+                    "must be at least a tenth and at most ten times " + printed);
         }
     }
 
+    /** Nothing has no multiples: any figure may stand for one from memory, none for one by definition. */
+    private static boolean isRecalledAsNothing(Map<String, String> row, Figure figure) {
+        return new BigDecimal(row.getOrDefault(figure.column(), "")).signum() == 0
+                && Status.MEMORY.name().equals(row.get(figure.status()));
+    }
+
     private static boolean isNear(String value, String printed) {
-        if (!DECIMAL.matcher(value).matches()) {
-            return false;
-        }
         BigDecimal own = new BigDecimal(value);
         BigDecimal old = new BigDecimal(printed);
         return own.compareTo(old.multiply(MOST_TIMES)) <= 0
