@@ -19,7 +19,7 @@ import java.util.function.Function;
  * electrical.fuse-under-load}: a fuse that its loads ask too much of; {@code electrical.fuse-marking}: what the figure on an old glass
  * fuse means, where that matters; {@code electrical.fuse-unknown}.
  *
- * <p>Source: a fuse must not carry more than the cable behind it (general practice; TRADE's published pages say that an oversize fuse
+ * <p>Source: a fuse must not carry more than the cable behind it (general practice; published pages say that an oversize fuse
  * lets the wire go on heating). A wire that is strong enough by itself and too weak only in its full bundle is told one step milder: all
  * those wires are seldom loaded long enough together. Wires behind a load are not counted: the load limits what a fault there can draw.
  */
