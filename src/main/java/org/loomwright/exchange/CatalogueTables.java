@@ -34,6 +34,7 @@ public final class CatalogueTables {
                     "coverings",
                     "current-rules",
                     "device-behaviours",
+                    "device-terminals",
                     "drop-limits",
                     "electrical-settings",
                     "expectations",
