@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.core.kit.expansion;
+
+import org.jspecify.annotations.NullMarked;
