@@ -10,20 +10,17 @@ import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.tracing.Passed;
 import org.loomwright.core.electrical.tracing.Supply;
 import org.loomwright.core.electrical.tracing.Tracing;
-import org.loomwright.core.electrical.tracing.WireTrace;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.kit.FeedPart;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.FittedFuse;
-import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +51,7 @@ final class FeedSearch {
     private static final int MOST_REASONS = 6;
 
     private final Draft draft;
+    private final FeedLine line;
     private final Map<String, String> reasons = new LinkedHashMap<>();
 
     private record Candidate(FeedChoice choice, Length distance) {
@@ -65,6 +63,7 @@ final class FeedSearch {
 
     FeedSearch(Draft draft) {
         this.draft = draft;
+        this.line = new FeedLine(draft);
     }
 
     void find(FeedPart part) {
@@ -154,8 +153,8 @@ final class FeedSearch {
             reasons.putIfAbsent(place.id(), "has %d of %d places taken".formatted(ends, takes));
             return Optional.empty();
         }
-        List<Wire> line = line(place.id());
-        List<Wire> over = line.stream().filter(wire -> isOver(wire, added)).toList();
+        List<Wire> wires = line.to(place.id());
+        List<Wire> over = wires.stream().filter(wire -> isOver(wire, added)).toList();
         String tooMuch = overloaded(path, added);
         if (tooMuch == null && !over.isEmpty() && !option.renew()) {
             tooMuch = over(over.getFirst(), added);
@@ -170,7 +169,7 @@ final class FeedSearch {
                         .plus(place.point().tail());
         return Optional.of(
                 new Candidate(
-                        new FeedChoice(part, option, place, line, over, fuse(path)), distance));
+                        new FeedChoice(part, option, place, wires, over, fuse(path)), distance));
     }
 
     private boolean comesStraight(List<Passed> path, FeedPart.Option option) {
@@ -188,50 +187,6 @@ final class FeedSearch {
     private boolean isAllowed(String device, FeedPart.Option option) {
         return isMainSwitch(device)
                 || service(device).filter(option.through()::contains).isPresent();
-    }
-
-    /** The wires from the source to a place, the nearest to it first. */
-    private List<Wire> line(String place) {
-        List<Wire> line = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        String at = place;
-        while (seen.add(at)) {
-            Wire wire = wireTo(at).orElse(null);
-            if (wire != null) {
-                line.add(wire);
-                at = sourceEnd(wire);
-            } else {
-                at = through(at);
-            }
-        }
-        return line;
-    }
-
-    private Optional<Wire> wireTo(String place) {
-        return draft.loom.wires().values().stream()
-                .filter(wire -> isLoadEnd(wire, draft.tracing.get(wire.id()), place))
-                .findFirst();
-    }
-
-    private static boolean isLoadEnd(Wire wire, WireTrace trace, String place) {
-        Side source = trace.source();
-        return source != null && wire.end(source == Side.A ? Side.B : Side.A).place().equals(place);
-    }
-
-    private String sourceEnd(Wire wire) {
-        Side source = draft.tracing.get(wire.id()).source();
-        return wire.end(source == null ? Side.A : source).place();
-    }
-
-    /** The other side of what the way leads through last, if that ends at this place. */
-    private String through(String place) {
-        return draft.tracing
-                .pathTo(place)
-                .filter(path -> !path.isEmpty())
-                .map(List::getLast)
-                .filter(last -> place.equals(last.device() + "/" + last.to()))
-                .map(last -> last.device() + "/" + last.from())
-                .orElse(place);
     }
 
     private boolean isOver(Wire wire, Addition added) {
@@ -257,7 +212,7 @@ final class FeedSearch {
             if (limit == null && passed.element() == Element.FUSE) {
                 return "hangs on a fuse of %s that nobody recorded".formatted(passed.device());
             }
-            Set<String> behind = behind(passed);
+            Set<String> behind = line.behind(passed);
             Current already = draft.currents.through(passed, behind);
             if (limit != null && added.exceeds(already, behind, limit)) {
                 return "would load %s with %s, of which it may have %s"
@@ -292,20 +247,6 @@ final class FeedSearch {
 
     private static boolean isBetween(FittedFuse fuse, Passed passed) {
         return Set.of(fuse.from(), fuse.to()).equals(Set.of(passed.from(), passed.to()));
-    }
-
-    /** The loads that hang on the far side of what is passed. */
-    private Set<String> behind(Passed passed) {
-        String place = passed.device() + "/" + passed.to();
-        Set<String> loads = new HashSet<>();
-        for (Wire wire : draft.loom.wires().values()) {
-            WireTrace trace = draft.tracing.get(wire.id());
-            Side source = trace.source();
-            if (source != null && wire.end(source).place().equals(place)) {
-                loads.addAll(trace.loads());
-            }
-        }
-        return loads;
     }
 
     private @Nullable Current fuse(List<Passed> path) {
