@@ -20,6 +20,7 @@ import org.loomwright.core.electrical.tracing.Supply;
 import org.loomwright.core.electrical.tracing.Tracing;
 import org.loomwright.core.finding.Severity;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.kit.Answer;
 import org.loomwright.core.kit.Recipe;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
@@ -30,6 +31,7 @@ import org.loomwright.testing.TestCatalogue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -258,6 +260,25 @@ class KitsOnDemoTest {
         assertThat(milliamperes(loom, dipped, "HEADLAMP-OS")).isGreaterThan(3_000);
         assertThat(milliamperes(loom, dipped, "HEADLAMP-NS")).isGreaterThan(3_000);
         assertThat(milliamperes(loom, dipped, "DIP-SWITCH")).isLessThan(500);
+    }
+
+    @Test
+    void eachHeadlampFilamentCanHaveItsOwnFuse() {
+        Recipe recipe = Kitted.recipe("headlamp-relays");
+        Map<String, Answer> answers = Kitted.usual(recipe, Kitted.DEMO);
+        answers.put("fusing", new Answer.Word("side"));
+        KitPlan plan =
+                Kitted.expand(Kitted.DEMO, List.of(), recipe, answers).orElseThrow(Kitted::refusal);
+        Loom loom = Kitted.amended(Kitted.DEMO, plan.amendments());
+        Scenario main =
+                Scenario.of("main beam", Engine.OFF, WARM)
+                        .with("LIGHT-SWITCH", "SIDE", "HEAD")
+                        .with("DIP-SWITCH", "MAIN");
+        for (String fuse : List.of("MAIN-FUSE-OS", "MAIN-FUSE-NS")) {
+            assertThat(milliamperes(loom, main, fuse)).as(fuse).isBetween(3_000L, 4_000L);
+        }
+        assertThat(milliamperes(loom, main, "DIP-FUSE-OS")).isZero();
+        assertThat(milliamperes(loom, main, "HEADLAMP-NS")).isGreaterThan(3_000);
     }
 
     @Test
