@@ -11,6 +11,7 @@ import org.loomwright.core.kit.Kits;
 import org.loomwright.core.kit.Question;
 import org.loomwright.core.kit.Recipe;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.quantity.Length;
@@ -31,20 +32,44 @@ class KitProperties {
 
     private static final int ROUNDS = 150;
 
+    /** A vehicle with what has been specified for it already. */
+    private record Given(String name, Loom stock, List<Amendment> existing) {
+
+        Loom loom() {
+            return Kitted.amended(stock, existing);
+        }
+    }
+
+    private static final List<Given> VEHICLES =
+            List.of(
+                    new Given("demonstration", Kitted.DEMO, List.of()),
+                    new Given("amended demonstration", Kitted.DEMO, Kitted.ADDITIONS),
+                    new Given(
+                            "negative earth",
+                            Kitted.demo(EarthPolarity.NEGATIVE, 12_000),
+                            List.of()),
+                    new Given("6 V", Kitted.demo(EarthPolarity.POSITIVE, 6_000), List.of()));
+
     @Test
     void randomAnswersNeverBreakALoomAndLeaveItsOwnPartsAlone() {
         Random random = new Random(20_311_125);
         int accepted = 0;
         for (int round = 0; round < ROUNDS; round++) {
+            Given given = VEHICLES.get(random.nextInt(VEHICLES.size()));
             Recipe recipe = Kitted.KITS.all().get(random.nextInt(Kitted.KITS.all().size()));
-            Map<String, Answer> answers = randomAnswers(recipe, random);
-            String told = "round %d, %s with %s".formatted(round, recipe.id(), answers);
-            switch (Kitted.expand(Kitted.DEMO, List.of(), recipe, answers)) {
+            Loom before = given.loom();
+            Map<String, Answer> answers = randomAnswers(recipe, before, random);
+            String told =
+                    "round %d, %s, %s with %s".formatted(round, given.name(), recipe.id(), answers);
+            switch (Kitted.expand(given.stock(), given.existing(), recipe, answers)) {
                 case Outcome.Accepted<KitPlan>(KitPlan plan) -> {
                     accepted++;
-                    Loom loom = Kitted.amended(Kitted.DEMO, plan.amendments());
+                    Loom loom =
+                            Kitted.amended(
+                                    given.stock(),
+                                    Kitted.joined(given.existing(), plan.amendments()));
                     if (recipe.changes().isEmpty()) {
-                        assertStockIsLeftAlone(loom, plan, told);
+                        assertTheRestIsLeftAlone(before, loom, plan, told);
                     }
                 }
                 case Outcome.Rejected<KitPlan>(List<Finding> reasons) ->
@@ -57,16 +82,17 @@ class KitProperties {
     }
 
     /** Only wires that the kit says it renews differ, and those in size alone. */
-    private static void assertStockIsLeftAlone(Loom loom, KitPlan plan, String told) {
+    private static void assertTheRestIsLeftAlone(
+            Loom before, Loom loom, KitPlan plan, String told) {
         Set<String> renewed =
                 plan.notes().stream()
                         .filter(note -> note.rule().equals("renewed"))
                         .map(note -> note.about().id())
                         .collect(Collectors.toSet());
-        for (Device device : Kitted.DEMO.devices().values()) {
+        for (Device device : before.devices().values()) {
             assertThat(loom.getDevice(device.id())).as(told).isEqualTo(device);
         }
-        for (Wire wire : Kitted.DEMO.wires().values()) {
+        for (Wire wire : before.wires().values()) {
             Wire now = loom.getWire(wire.id());
             if (renewed.contains(wire.id())) {
                 assertThat(now.colour()).as(told).isEqualTo(wire.colour());
@@ -78,11 +104,13 @@ class KitProperties {
         }
     }
 
-    private static Map<String, Answer> randomAnswers(Recipe recipe, Random random) {
+    private static Map<String, Answer> randomAnswers(Recipe recipe, Loom loom, Random random) {
         Map<String, Answer> answers = new LinkedHashMap<>();
         for (Question question :
-                Kits.questionsFor(recipe, Kitted.DEMO, TestCatalogue.get(), Kitted.BEHAVIOURS)) {
-            answers.put(question.id(), random(question, random));
+                Kits.questionsFor(recipe, loom, TestCatalogue.get(), Kitted.BEHAVIOURS)) {
+            if (question.kind().isAmount() || !question.choices().isEmpty()) {
+                answers.put(question.id(), random(question, random));
+            }
         }
         return answers;
     }

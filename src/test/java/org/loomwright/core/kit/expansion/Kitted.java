@@ -18,6 +18,7 @@ import org.loomwright.core.loom.LoomChecker;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.quantity.Voltage;
+import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.ColourFiles;
 import org.loomwright.exchange.CurrentRuleFiles;
 import org.loomwright.exchange.DemoFiles;
@@ -54,6 +55,13 @@ final class Kitted {
     static final Loom DEMO =
             LoomReader.read(DemoFiles.json(DemoFiles.MAIN))
                     .then(document -> LoomChecker.check(document, TestCatalogue.get()))
+                    .orElseThrow(Kitted::refusal);
+
+    /** What the owner of the demonstration vehicle wants added. */
+    static final List<Amendment> ADDITIONS =
+            AmendmentReader.read(
+                            DemoFiles.json(DemoFiles.ADDITIONS).required("amendments"),
+                            "/amendments")
                     .orElseThrow(Kitted::refusal);
 
     private Kitted() {}
