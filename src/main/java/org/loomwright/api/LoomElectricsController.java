@@ -92,7 +92,7 @@ class LoomElectricsController {
             summary = "Find the wires that may be the one that somebody sees",
             description =
                     "Ranked, with where each goes and what should be measured on it, switch by"
-                        + " switch. Give a colour, a size or a place.")
+                            + " switch. Give a colour, a size or a place.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.FOUND_WIRES)))

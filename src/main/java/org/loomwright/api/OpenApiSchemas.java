@@ -26,6 +26,10 @@ final class OpenApiSchemas {
     static final String COLOUR_REPORT = PLACE + "ColourReport";
     static final String FOUND_WIRES = PLACE + "FoundWires";
     static final String PERIOD_REPORT = PLACE + "PeriodReport";
+    static final String KITS = PLACE + "Kits";
+    static final String KIT = PLACE + "Kit";
+    static final String KIT_ANSWERS = PLACE + "KitAnswers";
+    static final String KIT_PLAN = PLACE + "KitPlan";
     static final String PROBLEM = PLACE + "Problem";
 
     /** The type of a text that may be lacking. */

@@ -92,7 +92,7 @@ class SpecificationElectricsController {
             summary = "Find the wires that may be the one that somebody sees",
             description =
                     "Ranked, with where each goes and what should be measured on it, switch by"
-                        + " switch. Give a colour, a size or a place.")
+                            + " switch. Give a colour, a size or a place.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.FOUND_WIRES)))
@@ -106,7 +106,7 @@ class SpecificationElectricsController {
             summary = "Judge how far the additions are of the period",
             description =
                     "What a strict judge of originality would mark, what would be of the period,"
-                        + " and the way back to stock.")
+                            + " and the way back to stock.")
     @ApiResponse(
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.PERIOD_REPORT)))

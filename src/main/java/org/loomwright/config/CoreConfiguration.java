@@ -9,11 +9,15 @@ import org.loomwright.core.electrical.charging.ChargingSettings;
 import org.loomwright.core.electrical.fault.FaultSettings;
 import org.loomwright.core.electrical.report.ElectricalBasis;
 import org.loomwright.core.electrical.structure.StructureSettings;
+import org.loomwright.core.kit.Kits;
+import org.loomwright.core.kit.expansion.KitBench;
+import org.loomwright.core.kit.expansion.KitSettings;
 import org.loomwright.core.open.Expectations;
 import org.loomwright.core.period.PeriodTables;
 import org.loomwright.exchange.ColourFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.exchange.ExpectationFiles;
+import org.loomwright.exchange.KitFiles;
 import org.loomwright.exchange.PeriodFiles;
 import org.loomwright.exchange.TradeTables;
 import org.loomwright.solver.SparseCholesky;
@@ -74,6 +78,25 @@ class CoreConfiguration {
     @Bean
     Expectations expectations(Catalogue catalogue) {
         return ExpectationFiles.load(catalogue);
+    }
+
+    @Bean
+    Kits kits(Catalogue catalogue) {
+        return KitFiles.load(catalogue);
+    }
+
+    @Bean
+    KitBench kitBench(ElectricalBasis basis, ColourCode code) {
+        return new KitBench(
+                basis.catalogue(),
+                basis.tables(),
+                basis.behaviours(),
+                basis.scenarios(),
+                basis.solver(),
+                basis.rules(),
+                code,
+                KitFiles.terminals(),
+                KitSettings.USUAL);
     }
 
     @Bean

@@ -15,9 +15,11 @@ import org.loomwright.core.electrical.report.WireFigures;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.quantity.Current;
 
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 
 /** Writes electrical reports as JSON, in the order of the report. */
 public final class ElectricalReportWriter {
@@ -33,11 +35,19 @@ public final class ElectricalReportWriter {
         json.set(
                 "scenarios", JsonParts.array(report.scenarios(), ElectricalReportWriter::scenario));
         json.put("ampereHoursPerDay", report.ampereHoursPerDay());
-        json.set("findings", JsonParts.array(report.findings(), ElectricalReportWriter::checked));
+        json.set("findings", findings(report.findings()));
         json.set("wires", JsonParts.array(report.wires(), ElectricalReportWriter::wire));
         json.set("shorts", JsonParts.array(report.shorts(), ElectricalReportWriter::shorted));
         json.set("fuses", JsonParts.array(report.losses(), ElectricalReportWriter::loss));
         return json;
+    }
+
+    /**
+     * @param findings findings with their figures
+     * @return them as JSON, in their order
+     */
+    public static ArrayNode findings(Collection<CheckedFinding> findings) {
+        return JsonParts.array(findings, ElectricalReportWriter::checked);
     }
 
     private static ObjectNode scenario(ScenarioFigures figures) {

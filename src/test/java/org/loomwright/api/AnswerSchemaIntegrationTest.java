@@ -83,7 +83,9 @@ class AnswerSchemaIntegrationTest {
                     .formatted(path, text(revision, "stockHash"), text(revision, "amendedHash"));
         }
         if (path.contains("{id}")) {
-            String example = path.replace("{id}", text(newest(list), "id"));
+            String example =
+                    path.replace("{id}", text(newest(list), "id"))
+                            .replace("{kit}", "reversing-lamps");
             return path.endsWith("wire-finder") ? example + "?colour=green" : example;
         }
         return path.replace("{hash}", hash(order)).replace("{table}", "colours");

@@ -138,7 +138,8 @@ class OpenApiDriftTest {
                         "Freeze",
                         "NewWorkOrder",
                         "NewMove",
-                        "Scenario")
+                        "Scenario",
+                        "KitAnswers")
                 .isSubsetOf(SchemaFiles.load().keySet());
     }
 
