@@ -100,7 +100,7 @@ class KitController {
             summary = "Add a kit to a specification",
             description =
                     "Its amendments are appended, all of them or none; each can be edited"
-                        + " afterwards.")
+                            + " afterwards.")
     @RequestBody(
             required = true,
             content = @Content(schema = @Schema(ref = OpenApiSchemas.KIT_ANSWERS)))

@@ -136,6 +136,7 @@ public final class ElectricalFiles {
                         ? List.of()
                         : Arrays.stream(on.split(" ")).map(ElectricalFiles::position).toList(),
                 new BigDecimal(row.get("hoursPerDay")),
+                yesOrNo(row.get("lasts")),
                 CatalogueFiles.provenance(row, "status", "source"));
     }
 
@@ -189,6 +190,14 @@ public final class ElectricalFiles {
                 Integer.parseInt(row.get("fromLoadedWires")),
                 Ratio.of(new BigDecimal(row.get("factor"))),
                 CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    private static boolean yesOrNo(String text) {
+        return switch (text) {
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw new IllegalArgumentException("'" + text + "' is neither yes nor no");
+        };
     }
 
     private static LinearResistance milliohms(CSVRecord row, String column) {

@@ -126,10 +126,12 @@ public final class ElectricalReports {
 
     /** What is on for moments or never together says nothing about charging. */
     private List<ChargingBalance> lasting(List<ChargingBalance> balances) {
-        Map<String, BigDecimal> hours = hours();
-        return balances.stream()
-                .filter(it -> hours.getOrDefault(it.scenario(), BigDecimal.ZERO).signum() > 0)
-                .toList();
+        Set<String> lasting =
+                basis.scenarios().rows().stream()
+                        .filter(StandardScenario::lasts)
+                        .map(StandardScenario::name)
+                        .collect(Collectors.toSet());
+        return balances.stream().filter(it -> lasting.contains(it.scenario())).toList();
     }
 
     private Map<String, BigDecimal> hours() {

@@ -89,7 +89,7 @@ final class Circuit {
             case BREAK -> contact(element, !state.pulledIn().contains(device));
             case ENGINE_OFF -> contact(element, scenario.engine() == Scenario.Engine.OFF);
             case EARTH -> Optional.of(resistor(element, settings.earth()));
-            case LOAD, COIL -> load(element);
+            case LOAD, COIL -> isUsed(element, scenario) ? load(element) : Optional.empty();
             case FIELD -> field(element, state);
             case NONE -> Optional.empty();
         };
@@ -101,6 +101,11 @@ final class Circuit {
 
     private static Branch resistor(Placed element, Resistance resistance) {
         return Branch.resistor(element.id(), element.fromNode(), element.toNode(), resistance);
+    }
+
+    /** What is plugged into a socket draws only in scenarios that say so. */
+    private static boolean isUsed(Placed element, Scenario scenario) {
+        return element.device().kind() != DeviceKind.SOCKET || scenario.isClosed(element);
     }
 
     private Optional<Branch> load(Placed element) {

@@ -24,7 +24,7 @@ final class ScenarioCheck {
                 .forEach(
                         (id, points) -> {
                             Device device = wiring.devices().get(id);
-                            if (device == null || device.kind() != DeviceKind.SWITCH) {
+                            if (device == null || !isSet(device)) {
                                 findings.add(
                                         fault(
                                                 id,
@@ -39,6 +39,11 @@ final class ScenarioCheck {
                             }
                         });
         return findings;
+    }
+
+    /** A socket is set by plugging something in. */
+    private static boolean isSet(Device device) {
+        return device.kind() == DeviceKind.SWITCH || device.kind() == DeviceKind.SOCKET;
     }
 
     private static void checkTemperatures(Scenario scenario, List<Finding> findings) {
@@ -77,7 +82,7 @@ final class ScenarioCheck {
             Scenario scenario, Device device, String point, List<Finding> findings) {
         boolean isContact =
                 device.points().stream().anyMatch(there -> there.name().equals(point))
-                        && !point.equals("FEED");
+                        && (device.kind() == DeviceKind.SOCKET || !point.equals("FEED"));
         if (!isContact) {
             findings.add(
                     fault(

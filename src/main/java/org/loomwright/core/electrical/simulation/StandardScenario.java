@@ -2,6 +2,7 @@ package org.loomwright.core.electrical.simulation;
 
 import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.loom.Device;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Point;
 import org.loomwright.core.quantity.Temperature;
 
@@ -19,6 +20,7 @@ import java.util.TreeSet;
  * @param ambient temperature of the air round them
  * @param on which services are on
  * @param hoursPerDay how long it lasts on the day for which charging is balanced; all together are that day
+ * @param lasts whether it may last for minutes, so that charging matters in it
  * @param provenance where the row comes from
  */
 public record StandardScenario(
@@ -28,6 +30,7 @@ public record StandardScenario(
         Temperature ambient,
         List<Position> on,
         BigDecimal hoursPerDay,
+        boolean lasts,
         Provenance provenance) {
 
     private static final String FEED = "FEED";
@@ -69,11 +72,13 @@ public record StandardScenario(
                     : points;
         }
 
-        /** Points other than the feed and the earth, to which contacts go. */
+        /** Points other than the feed and the earth, to which contacts go; of a socket its feed, where things are plugged in. */
         private static Set<String> contactsOf(Device device) {
+            boolean isSocket = device.kind() == DeviceKind.SOCKET;
             Set<String> contacts = new TreeSet<>();
             for (Point point : device.points()) {
-                if (!point.name().equals(FEED) && !point.name().equals("EARTH")) {
+                boolean isFeed = point.name().equals(FEED) && !isSocket;
+                if (!isFeed && !point.name().equals("EARTH")) {
                     contacts.add(point.name());
                 }
             }

@@ -59,7 +59,7 @@ public final class StandardScenarios {
     public List<Scenario> of(Collection<Device> devices, Catalogue catalogue) {
         Map<Device, String> services = new LinkedHashMap<>();
         for (Device device : devices) {
-            if (device.kind() == DeviceKind.SWITCH) {
+            if (device.kind() == DeviceKind.SWITCH || device.kind() == DeviceKind.SOCKET) {
                 serviceOf(device, catalogue)
                         .ifPresent(service -> services.put(device, service.code()));
             }
