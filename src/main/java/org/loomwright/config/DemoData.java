@@ -13,6 +13,7 @@ import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.LoomReader;
 import org.loomwright.exchange.StrictJson;
@@ -86,7 +87,9 @@ class DemoData implements ApplicationRunner {
                                         additions.get("title").stringValue(),
                                         amendments,
                                         AnalysisSettings.USUAL,
-                                        List.of()),
+                                        orThrow(
+                                                AcceptedJson.read(
+                                                        additions.get("accepted"), "/accepted"))),
                                 Request.unmarked()));
         StoredRevision revision =
                 revisions.freeze(specification.id(), specification.version(), RESTORER);

@@ -8,6 +8,12 @@ package org.loomwright.core.catalogue;
  */
 public record Provenance(Status status, String source) {
 
+    /** @return status and source as a reader sees them, for example {@code published: C1}; once where both say the same */
+    public String inWords() {
+        String words = status.words();
+        return source.isEmpty() || source.equals(words) ? words : words + ": " + source;
+    }
+
     /** How far a figure can be trusted. */
     public enum Status {
         /** Read in a publication. */

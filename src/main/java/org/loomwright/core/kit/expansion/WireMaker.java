@@ -191,9 +191,7 @@ final class WireMaker {
                 bySupply
                         ? "%s, because it is fed by: %s."
                                 .formatted(colour, protection.supplyAt(job.from).words())
-                        : "%s, as the recipe has it (%s: %s)."
-                                .formatted(
-                                        colour, provenance.status().words(), provenance.source());
+                        : "%s, as the recipe has it (%s).".formatted(colour, provenance.inWords());
         draft.note(ThingKind.WIRE, wire, "colour", text, provenance);
     }
 

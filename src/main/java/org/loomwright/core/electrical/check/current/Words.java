@@ -47,8 +47,7 @@ final class Words {
 
     /** A figure's status, which shows what is only from memory, and its source. */
     static String of(Provenance provenance) {
-        String status = provenance.status().words();
-        return provenance.source().equals(status) ? status : status + ": " + provenance.source();
+        return provenance.inWords();
     }
 
     private static String plain(BigDecimal number) {
