@@ -61,6 +61,14 @@ class ElectricAnswers {
         return OpenWriter.write(electrics.open(wired));
     }
 
+    JsonNode readings(WiredLoom one, WiredLoom other, HttpServletRequest request)
+            throws IOException {
+        return ReadingsWriter.write(
+                InvalidRequestException.orThrow(
+                        ScenarioJson.read(bodies.read(request).json(), "")
+                                .then(scenario -> electrics.readings(one, other, scenario))));
+    }
+
     JsonNode readings(WiredLoom wired, HttpServletRequest request) throws IOException {
         Readings readings =
                 InvalidRequestException.orThrow(

@@ -10,6 +10,8 @@ import io.swagger.v3.oas.annotations.tags.Tag;
 
 import jakarta.servlet.http.HttpServletRequest;
 
+import org.jspecify.annotations.Nullable;
+import org.loomwright.app.WiredLoom;
 import org.loomwright.app.WiredLooms;
 import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.http.MediaType;
@@ -125,7 +127,19 @@ class LoomElectricsController {
             responseCode = "200",
             content = @Content(schema = @Schema(ref = OpenApiSchemas.READINGS)))
     @PostMapping(path = "/readings", consumes = MediaType.APPLICATION_JSON_VALUE)
-    JsonNode readings(@PathVariable UUID id, HttpServletRequest request) throws IOException {
-        return answers.readings(looms.ofLoom(id), request);
+    JsonNode readings(
+            @PathVariable UUID id,
+            @Parameter(
+                            description =
+                                    "Another loom of the same vehicle that is plugged into this"
+                                        + " one. Wires are then named loom:wire.")
+                    @RequestParam(required = false)
+                    @Nullable UUID with,
+            HttpServletRequest request)
+            throws IOException {
+        WiredLoom loom = looms.ofLoom(id);
+        return with == null
+                ? answers.readings(loom, request)
+                : answers.readings(loom, looms.ofLoom(with), request);
     }
 }

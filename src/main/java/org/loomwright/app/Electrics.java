@@ -7,12 +7,14 @@ import org.loomwright.core.colour.ColourProposals;
 import org.loomwright.core.colour.ColourReport;
 import org.loomwright.core.colour.TracedLoom;
 import org.loomwright.core.colour.code.ColourCode;
+import org.loomwright.core.electrical.joining.JoinedLooms;
 import org.loomwright.core.electrical.report.ElectricalBasis;
 import org.loomwright.core.electrical.report.ElectricalReport;
 import org.loomwright.core.electrical.report.ElectricalReports;
 import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Scenario;
+import org.loomwright.core.electrical.simulation.Simulation;
 import org.loomwright.core.electrical.structure.Newcomers;
 import org.loomwright.core.finder.FoundWires;
 import org.loomwright.core.finder.Sighting;
@@ -71,6 +73,26 @@ public class Electrics {
     /** @return what a meter would show in that scenario, or why the loom cannot be in it */
     public Outcome<Readings> readings(WiredLoom wired, Scenario scenario) {
         return basis(wired).simulation(wired.loom()).run(scenario);
+    }
+
+    /** @return the same of two looms of one vehicle that are plugged together; their wires are named {@code loom:wire} */
+    public Outcome<Readings> readings(WiredLoom one, WiredLoom other, Scenario scenario) {
+        ElectricalBasis basis = basis(one);
+        return JoinedLooms.of(
+                        one.loom(), other.loom(), basis.catalogue(), one.settings().allowances())
+                .then(joined -> joinedReadings(basis, joined, scenario));
+    }
+
+    private static Outcome<Readings> joinedReadings(
+            ElectricalBasis basis, JoinedLooms joined, Scenario scenario) {
+        return new Simulation(
+                        joined.wiring(),
+                        basis.tables(),
+                        basis.behaviours(),
+                        basis.settings(),
+                        basis.solver())
+                .run(scenario)
+                .map(readings -> readings.noting(joined.findings()));
     }
 
     /** @return everything that is to be said about its electrical side */

@@ -65,6 +65,35 @@ class ElectricsIntegrationTest {
         assertThat(readings.at("/pointsV/STOPLAMP-OS~1FEED").doubleValue()).isZero();
     }
 
+    @Test
+    void plugsTwoLoomsOfOneVehicleTogether() {
+        String main = demoLoom();
+        String engine =
+                api.post("/api/looms", LoomWriter.write(DemoLooms.engine().document()))
+                        .expect(201)
+                        .header("Location");
+        String ignition =
+                """
+                {"name":"ignition","closed":{"IGN-SWITCH":["IGN"]},"engine":"off","conductorsC":20}
+                """;
+        String with = "/readings?with=" + engine.substring(engine.lastIndexOf('/') + 1);
+        JsonNode readings = api.post(main + with, ignition).expect(200).json();
+
+        String toDistributor = DemoLooms.engine().name() + ":W005";
+        JsonNode wire =
+                readings.get("wires")
+                        .valueStream()
+                        .filter(it -> it.get("wire").stringValue().equals(toDistributor))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(Math.abs(wire.get("currentA").doubleValue())).isBetween(3.0, 4.0);
+
+        String same = "/readings?with=" + main.substring(main.lastIndexOf('/') + 1);
+        api.post(main + same, ignition)
+                .expectProblem(422, "invalid-content")
+                .expectFault("electrical.looms-do-not-join", "");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

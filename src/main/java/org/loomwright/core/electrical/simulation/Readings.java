@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a meter would show in one scenario.
@@ -76,6 +77,15 @@ public record Readings(
                 .filter(reading -> reading.wire().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no wire " + id));
+    }
+
+    /** @return the same with more findings, the worst first */
+    public Readings noting(List<Finding> more) {
+        List<Finding> all =
+                Stream.concat(findings.stream(), more.stream())
+                        .sorted(Finding.WORST_FIRST)
+                        .toList();
+        return new Readings(scenario, wires, elements, points, pulledIn, all);
     }
 
     /** @return the joined elements of that sort, for example every load or every fuse */
