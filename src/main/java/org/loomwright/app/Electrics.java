@@ -36,6 +36,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Looks at looms from their electrical side, with the tables that go with each. Nothing here touches a store. */
 @Component
@@ -106,17 +107,28 @@ public class Electrics {
         TracedLoom now = traced(wired.loom());
         ColourProposals proposals = new ColourProposals(now, code);
         SortedMap<String, ColourProposal> byWire = new TreeMap<>();
-        List<String> added =
-                wired.loom().wires().values().stream()
-                        .filter(new Newcomers(wired.stock())::isNew)
-                        .map(Wire::id)
-                        .toList();
+        List<String> added = added(wired);
         added.forEach(id -> proposals.of(id).ifPresent(it -> byWire.put(id, it)));
         return new ColourReport(
                 byWire,
-                proposals.differing(added),
+                differing(now, proposals, added),
                 ColourClash.in(now),
                 ColourAudit.of(stock, code));
+    }
+
+    private static List<String> added(WiredLoom wired) {
+        return wired.loom().wires().values().stream()
+                .filter(new Newcomers(wired.stock())::isNew)
+                .map(Wire::id)
+                .toList();
+    }
+
+    private List<Finding> differing(TracedLoom now, ColourProposals proposals, List<String> added) {
+        return Stream.concat(
+                        proposals.differing(added).stream(),
+                        ColourAudit.outsideCode(now, code, added).stream())
+                .sorted(Finding.WORST_FIRST)
+                .toList();
     }
 
     private TracedLoom traced(Loom loom) {
@@ -133,7 +145,7 @@ public class Electrics {
     public PeriodReport period(WiredLoom wired) {
         ColourReport colours = colours(wired);
         List<Finding> about = new ArrayList<>(colours.differing());
-        about.addAll(ColourAudit.of(traced(wired.loom()), code));
+        about.addAll(ColourAudit.of(traced(wired.loom()), code, added(wired)));
         return new PeriodCheck(printed.catalogue(), printed.behaviours(), periodTables)
                 .of(wired.stock(), wired.amended(), about);
     }

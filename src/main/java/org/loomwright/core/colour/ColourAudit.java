@@ -4,10 +4,7 @@ import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.colour.code.ColourCode;
 import org.loomwright.core.colour.code.ColourFunction;
 import org.loomwright.core.colour.code.ColourWords;
-import org.loomwright.core.colour.code.Leg;
 import org.loomwright.core.colour.code.SupplyColour;
-import org.loomwright.core.electrical.tracing.Role;
-import org.loomwright.core.electrical.tracing.Supply;
 import org.loomwright.core.electrical.tracing.WireTrace;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Severity;
@@ -17,8 +14,8 @@ import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -28,7 +25,8 @@ import java.util.stream.Collectors;
  * <ul>
  *   <li>{@code colour.contradicts-feed}: the body colour belongs to another supply, or an earth is not black.
  *   <li>{@code colour.contradicts-function}: every published use of the colour is another one, and another colour is published for this.
- *   <li>{@code colour.not-in-code}: the list does not have this body with this tracer.
+ *   <li>{@code colour.not-in-code}: the list does not have this body with this tracer: a note on a wire that was recorded, a warning on a
+ *       new one.
  * </ul>
  *
  * What rests on memory is a note. So is everything about a vehicle that is older than the scheme. A wire that tracing cannot place is
@@ -36,66 +34,93 @@ import java.util.stream.Collectors;
  */
 public final class ColourAudit {
 
+    private static final String NOT_IN_CODE = "colour.not-in-code";
+
     private final TracedLoom traced;
     private final ColourCode code;
-    private final Feeds feeds;
+    private final Set<String> added;
+    private final Contradictions contradictions;
     private final ColourProposals proposals;
 
-    private ColourAudit(TracedLoom traced, ColourCode code) {
+    private ColourAudit(TracedLoom traced, ColourCode code, Collection<String> added) {
         this.traced = traced;
         this.code = code;
-        this.feeds = new Feeds(traced, code);
+        this.added = Set.copyOf(added);
+        this.contradictions = new Contradictions(traced, code);
         this.proposals = new ColourProposals(traced, code);
     }
 
     /**
-     * @param traced a loom
+     * @param traced a loom as it was recorded
      * @param code the colour code
      * @return what was found, the worst first
      */
     public static List<Finding> of(TracedLoom traced, ColourCode code) {
-        ColourAudit audit = new ColourAudit(traced, code);
+        return of(traced, code, Set.of());
+    }
+
+    /**
+     * @param traced a loom with its additions
+     * @param code the colour code
+     * @param added ids of the wires that are not there yet, whose colour can still be chosen
+     * @return what was found, the worst first
+     */
+    public static List<Finding> of(TracedLoom traced, ColourCode code, Collection<String> added) {
+        ColourAudit audit = new ColourAudit(traced, code, added);
         List<Finding> findings = new ArrayList<>();
         traced.loom().wires().values().forEach(wire -> audit.check(wire, findings));
         return findings.stream().sorted(Finding.WORST_FIRST).toList();
     }
 
-    private void check(Wire wire, List<Finding> findings) {
-        WireTrace trace = traced.trace(wire);
-        Set<Leg> legs = Legs.of(traced, trace, wire.a(), wire.b());
-        List<ColourFunction> uses = code.functionsOf(wire.colour());
-        if (uses.isEmpty()) {
+    /**
+     * @param traced a loom with its additions
+     * @param code the colour code
+     * @param added ids of the wires that are not there yet
+     * @return those whose colour no list has, the worst first
+     */
+    public static List<Finding> outsideCode(
+            TracedLoom traced, ColourCode code, Collection<String> added) {
+        ColourAudit audit = new ColourAudit(traced, code, added);
+        List<Finding> findings = new ArrayList<>();
+        added.forEach(id -> audit.checkCode(traced.loom().getWire(id), findings));
+        return findings.stream().sorted(Finding.WORST_FIRST).toList();
+    }
+
+    private void checkCode(Wire wire, List<Finding> findings) {
+        if (code.functionsOf(wire.colour()).isEmpty()) {
             findings.add(notInCode(wire));
         }
-        if (contradictsFeed(wire, trace, legs, uses)) {
+    }
+
+    private void check(Wire wire, List<Finding> findings) {
+        WireTrace trace = traced.trace(wire);
+        List<ColourFunction> uses = code.functionsOf(wire.colour());
+        checkCode(wire, findings);
+        if (contradictions.isByFeed(wire)) {
             findings.add(contradictsFeed(wire, trace));
         } else {
-            contradictsFunction(wire, trace, legs, uses).ifPresent(findings::add);
+            contradictions
+                    .findRightFunction(wire)
+                    .map(right -> contradictsFunction(wire, trace, uses, right))
+                    .ifPresent(findings::add);
         }
     }
 
     private Finding notInCode(Wire wire) {
+        Subject subject = Subject.of(ThingKind.WIRE, wire.id());
+        if (added.contains(wire.id())) {
+            return Finding.warning(
+                    NOT_IN_CODE,
+                    subject,
+                    "New wire %s is to be %s; the list of the code has no such wire. It may be made, but nobody will find it in a list: say it in words on the job."
+                            .formatted(wire.id(), words(wire.colour())));
+        }
         return Finding.note(
-                "colour.not-in-code",
-                Subject.of(ThingKind.WIRE, wire.id()),
+                NOT_IN_CODE,
+                subject,
                 "Wire %s is recorded as %s; the list of the code has no such wire. Keep it if it is what you see. %s"
                         .formatted(wire.id(), words(wire.colour()), otherScheme())
                         .strip());
-    }
-
-    private boolean contradictsFeed(
-            Wire wire, WireTrace trace, Set<Leg> legs, List<ColourFunction> uses) {
-        boolean isKnown = trace.role() == Role.RETURN || trace.supply() != Supply.NONE;
-        return isKnown
-                && trace.role() != Role.LOOSE
-                && !feeds.agrees(wire.colour(), trace)
-                && uses.stream().noneMatch(use -> excuses(use, trace, legs));
-    }
-
-    /** A use that fits this circuit, or one that nobody can tell from a tracing, goes before the rule for bodies. */
-    private static boolean excuses(ColourFunction use, WireTrace trace, Set<Leg> legs) {
-        boolean saysMore = !use.isGeneral() || use.leg() == Leg.OTHER;
-        return saysMore && use.mayBe(trace.serves(), legs);
     }
 
     private Finding contradictsFeed(Wire wire, WireTrace trace) {
@@ -124,33 +149,6 @@ public final class ColourAudit {
                         row.words(),
                         row.provenance().status().words(),
                         row.isPublished() ? ", " + row.provenance().source() : "");
-    }
-
-    private Optional<Finding> contradictsFunction(
-            Wire wire, WireTrace trace, Set<Leg> legs, List<ColourFunction> uses) {
-        boolean isOther =
-                !uses.isEmpty() && uses.stream().allMatch(use -> isOther(use, trace, legs));
-        if (!isOther || legs.isEmpty()) {
-            return Optional.empty();
-        }
-        return code.functions().stream()
-                .filter(use -> !use.colour().equals(wire.colour()))
-                .filter(use -> isPublishedFor(use, trace, legs))
-                .findFirst()
-                .map(right -> contradictsFunction(wire, trace, uses, right));
-    }
-
-    private static boolean isOther(ColourFunction use, WireTrace trace, Set<Leg> legs) {
-        return use.isPublished() && !use.isGeneral() && !use.mayBe(trace.serves(), legs);
-    }
-
-    private boolean isPublishedFor(ColourFunction use, WireTrace trace, Set<Leg> legs) {
-        boolean isCloseEnough = !use.isGeneral() || use.leg() == Leg.EARTH;
-        return use.isPublished()
-                && isCloseEnough
-                && legs.contains(use.leg())
-                && use.covers(trace.serves())
-                && feeds.agrees(use, trace);
     }
 
     private Finding contradictsFunction(

@@ -30,7 +30,8 @@ import java.util.TreeSet;
 
 /**
  * The code that feed and function of a wire call for. In this order: earth is black; the published use of its leg; the remembered use; the
- * body of its supply, plain for a feed, with a tracer behind a switch. What another function has at either end is passed over.
+ * body of its supply, plain for a feed, with a tracer behind a switch. What another function has at either end is passed over, unless
+ * something published speaks against that wire's own colour: a wrong wire holds no code.
  * Immutable and thread-safe.
  */
 public final class ColourProposals {
@@ -41,6 +42,7 @@ public final class ColourProposals {
     private final TracedLoom traced;
     private final ColourCode code;
     private final Feeds feeds;
+    private final Contradictions contradictions;
 
     /**
      * @param traced the loom in which the wires are, or will be
@@ -50,6 +52,7 @@ public final class ColourProposals {
         this.traced = traced;
         this.code = code;
         this.feeds = new Feeds(traced, code);
+        this.contradictions = new Contradictions(traced, code);
     }
 
     /**
@@ -185,7 +188,7 @@ public final class ColourProposals {
                 .formatted(choice.reason(), taken.id(), taken.circuit());
     }
 
-    /** A wire that has the colour for another function. Earths share theirs, and a plain body is what every feed of a supply has. */
+    /** A wire that has the colour, rightly, for another function. Earths share theirs, and a plain body is what every feed of a supply has. */
     private Optional<Wire> takenBy(
             WireColour colour, WireTrace trace, Set<Leg> legs, List<Wire> others) {
         if (legs.contains(Leg.FEED) && colour.tracer() == null) {
@@ -194,6 +197,7 @@ public final class ColourProposals {
         return others.stream()
                 .filter(other -> other.colour().equals(colour))
                 .filter(other -> !isSameFunction(trace, legs, other))
+                .filter(other -> !contradictions.isRejected(other))
                 .findFirst();
     }
 

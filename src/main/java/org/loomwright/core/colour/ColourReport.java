@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * The colours of a loom and its additions.
  *
  * @param proposals by new wire the code that its feed and function call for
- * @param differing new wires that have another code
+ * @param differing new wires that have another code, or a colour that no list has
  * @param clashes wires of one code that leave at one place and are not one net
  * @param audit recorded wires whose code contradicts what the tracing found
  */

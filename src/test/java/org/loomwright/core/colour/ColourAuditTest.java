@@ -135,6 +135,25 @@ class ColourAuditTest {
     }
 
     @Test
+    void onANewWireItIsAWarning() {
+        TracedLoom traced = ColourBench.traced(stopLampIn("LGK").loom());
+        assertThat(ColourAudit.of(traced, ColourBench.CODE, List.of("X-LEG")))
+                .isEqualTo(ColourAudit.outsideCode(traced, ColourBench.CODE, List.of("X-LEG")))
+                .singleElement()
+                .satisfies(
+                        finding -> {
+                            assertThat(finding.code()).isEqualTo("colour.not-in-code");
+                            assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+                            assertThat(finding.text())
+                                    .contains("LGK (light green with pink tracer)")
+                                    .contains("say it in words");
+                        });
+        assertThat(ColourAudit.of(traced, ColourBench.CODE, List.of("F1")))
+                .extracting(Finding::severity)
+                .containsExactly(Severity.NOTE);
+    }
+
+    @Test
     void aVehicleOlderThanTheSchemeGetsNotesThatSaySo() {
         assertThat(audit(of(stopLampIn("GN"), 1933)))
                 .singleElement()
