@@ -12,10 +12,12 @@ import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 
 import org.springdoc.core.customizers.OpenApiCustomizer;
+import org.springdoc.core.customizers.OperationCustomizer;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 
 /** The description of the API; what is sent is described by the JSON Schemas under {@code shared}, so there is one contract. */
@@ -56,6 +58,21 @@ class OpenApiConfiguration {
                                 addProblem(operation);
                                 describeFiles(operation);
                             });
+        };
+    }
+
+    /** Controllers that answer alike share their methods; their operations still have ids of their own. */
+    @Bean
+    OperationCustomizer idsOfSharedOperations(List<ElectricsController> controllers) {
+        return (operation, method) -> {
+            for (ElectricsController controller : controllers) {
+                var described =
+                        method.getMethodAnnotation(io.swagger.v3.oas.annotations.Operation.class);
+                if (method.getBeanType().isInstance(controller) && described != null) {
+                    operation.setOperationId(described.operationId() + controller.of());
+                }
+            }
+            return operation;
         };
     }
 

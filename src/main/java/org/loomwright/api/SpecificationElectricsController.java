@@ -1,108 +1,54 @@
 package org.loomwright.api;
 
 import io.swagger.v3.oas.annotations.Operation;
-import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.Schema;
-import io.swagger.v3.oas.annotations.parameters.RequestBody;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 
-import jakarta.servlet.http.HttpServletRequest;
-
+import org.loomwright.app.Electrics;
+import org.loomwright.app.WiredLoom;
 import org.loomwright.app.WiredLooms;
-import org.springdoc.core.annotations.ParameterObject;
+import org.loomwright.exchange.PeriodWriter;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 
 import tools.jackson.databind.JsonNode;
 
-import java.io.IOException;
 import java.util.UUID;
 
-/** The electrical side of a specification. */
+/** The electrical side of a specification: of the amended loom, beside the recorded one. */
 @RestController
 @Tag(
         name = "Electrics of specifications",
         description = "Currents, voltages, colours and what follows from them")
 @RequestMapping(path = "/api/specifications/{id}", produces = MediaType.APPLICATION_JSON_VALUE)
-class SpecificationElectricsController {
+class SpecificationElectricsController extends ElectricsController {
 
     private final WiredLooms looms;
-    private final ElectricAnswers answers;
+    private final Electrics electrics;
 
-    SpecificationElectricsController(WiredLooms looms, ElectricAnswers answers) {
+    SpecificationElectricsController(WiredLooms looms, Electrics electrics, BodyReader bodies) {
+        super(looms, electrics, bodies);
         this.looms = looms;
-        this.answers = answers;
+        this.electrics = electrics;
+    }
+
+    @Override
+    String of() {
+        return "OfSpecification";
+    }
+
+    @Override
+    WiredLoom wired(UUID id) {
+        return looms.ofSpecification(id);
     }
 
     @Operation(
-            operationId = "listSpecificationScenarios",
-            summary = "List the states in which the amended loom is looked at")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.SCENARIOS)))
-    @GetMapping("/scenarios")
-    JsonNode scenarios(@PathVariable UUID id) {
-        return answers.scenarios(looms.ofSpecification(id));
-    }
-
-    @Operation(
-            operationId = "checkSpecificationElectrics",
-            summary = "Check currents, drops, fuses, feeds, charging and short circuits",
-            description =
-                    "In the standard scenarios: findings with figure, limit, margin, the limit's"
-                            + " source and what would put it right. No finding is not a clearance.")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.ELECTRICAL_REPORT)))
-    @GetMapping("/electrics")
-    JsonNode electrics(
-            @PathVariable UUID id,
-            @Parameter(
-                            description =
-                                    "Whether to look for the cheapest single change that puts a"
-                                            + " figure right, which takes longer.")
-                    @RequestParam(defaultValue = "false")
-                    boolean changes) {
-        return answers.report(looms.ofSpecification(id), changes);
-    }
-
-    @Operation(
-            operationId = "checkSpecificationColours",
-            summary = "Check the colours of wires against their feed and function",
-            description =
-                    "New wires with the code that their feed and function call for, clashes at one"
-                            + " place, and recorded wires whose code contradicts their feed.")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.COLOUR_REPORT)))
-    @GetMapping("/colours")
-    JsonNode colours(@PathVariable UUID id) {
-        return answers.colours(looms.ofSpecification(id));
-    }
-
-    @Operation(
-            operationId = "findSpecificationWire",
-            summary = "Find the wires that may be the one that somebody sees",
-            description =
-                    "Ranked, with where each goes and what should be measured on it, switch by"
-                            + " switch. Give a colour, a size or a place.")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.FOUND_WIRES)))
-    @GetMapping("/wire-finder")
-    JsonNode find(@PathVariable UUID id, @ParameterObject SightingParameters seen) {
-        return answers.find(looms.ofSpecification(id), seen.sighting());
-    }
-
-    @Operation(
-            operationId = "judgeSpecificationPeriod",
+            operationId = "judgePeriod",
             summary = "Judge how far the additions are of the period",
             description =
                     "What a strict judge of originality would mark, what would be of the period,"
@@ -112,34 +58,6 @@ class SpecificationElectricsController {
             content = @Content(schema = @Schema(ref = OpenApiSchemas.PERIOD_REPORT)))
     @GetMapping("/period")
     JsonNode period(@PathVariable UUID id) {
-        return answers.period(looms.ofSpecification(id));
-    }
-
-    @Operation(
-            operationId = "askSpecification",
-            summary = "List what nobody has said, and the question to answer next",
-            description =
-                    "What is missing for a price or for the work, the heaviest first, with a"
-                            + " score.")
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.OPEN_QUESTIONS)))
-    @GetMapping("/open-questions")
-    JsonNode open(@PathVariable UUID id) {
-        return answers.open(looms.ofSpecification(id));
-    }
-
-    @Operation(
-            operationId = "readSpecificationCurrents",
-            summary = "Calculate currents and voltages in one scenario")
-    @RequestBody(
-            required = true,
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.SCENARIO)))
-    @ApiResponse(
-            responseCode = "200",
-            content = @Content(schema = @Schema(ref = OpenApiSchemas.READINGS)))
-    @PostMapping(path = "/readings", consumes = MediaType.APPLICATION_JSON_VALUE)
-    JsonNode readings(@PathVariable UUID id, HttpServletRequest request) throws IOException {
-        return answers.readings(looms.ofSpecification(id), request);
+        return PeriodWriter.write(electrics.period(wired(id)));
     }
 }

@@ -1,5 +1,6 @@
 package org.loomwright.app;
 
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.colour.ColourAudit;
 import org.loomwright.core.colour.ColourClash;
 import org.loomwright.core.colour.ColourProposal;
@@ -64,6 +65,11 @@ public class Electrics {
     private ElectricalBasis basis(WiredLoom wired) {
         TradeTables own = tables.with(wired.settings());
         return printed.with(own.catalogue(), own.electrical(), own.rules(), own.settings());
+    }
+
+    /** @return the tables that everything refers to */
+    public Catalogue catalogue() {
+        return printed.catalogue();
     }
 
     /** @return the states in which a loom is looked at, with the positions of its own switches */
