@@ -35,6 +35,11 @@ public record ElectricalFinding(
         return new ElectricalFinding(finding, "", null, null, null, remedy);
     }
 
+    /** @return the same with another remedy */
+    public ElectricalFinding withRemedy(String other) {
+        return new ElectricalFinding(finding, scenario, figure, limit, source, other);
+    }
+
     /** @return limit less figure: how much is left, negative where the limit is broken */
     public Optional<Figure> margin() {
         return limit == null || figure == null

@@ -82,7 +82,7 @@ public final class CurrentChecks {
     public List<ElectricalFinding> find(
             List<Readings> readings, @Nullable Recorded recorded, Additions additions) {
         return problems(compared(readings, recorded, additions)).stream()
-                .map(Problem::finding)
+                .map(Problem::unsought)
                 .toList();
     }
 

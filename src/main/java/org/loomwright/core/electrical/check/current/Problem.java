@@ -20,6 +20,14 @@ record Problem(ElectricalFinding finding, @Nullable Cure cure, @Nullable Proposa
     static final String NO_SINGLE_CHANGE =
             "No thicker wire, relay or other feed was found that puts it right by itself.";
 
+    static final String NOT_SOUGHT =
+            "A thicker wire, a relay or another feed may put it right; none was tried.";
+
+    /** The finding where no change is looked for, which must not say that none was found. */
+    ElectricalFinding unsought() {
+        return finding.remedy().equals(NO_SINGLE_CHANGE) ? finding.withRemedy(NOT_SOUGHT) : finding;
+    }
+
     static Problem told(ElectricalFinding finding) {
         return new Problem(finding, null, null);
     }
