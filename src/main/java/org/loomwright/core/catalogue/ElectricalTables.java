@@ -147,6 +147,11 @@ public final class ElectricalTables {
                 .findFirst();
     }
 
+    /** @return what is left of a rating in a bundle, from one wire on */
+    public List<BundleFactor> bundleFactors() {
+        return bundleFactors;
+    }
+
     /**
      * @param loadedWires how many wires of a bundle carry current at the same time, at least 1
      * @return what is left of their rating, with its source
