@@ -62,7 +62,8 @@ public class Electrics {
         this.tables = tables;
     }
 
-    private ElectricalBasis basis(WiredLoom wired) {
+    /** @return what everything about its electrical side rests on, with its own figures */
+    public ElectricalBasis basis(WiredLoom wired) {
         TradeTables own = tables.with(wired.settings());
         return printed.with(own.catalogue(), own.electrical(), own.rules(), own.settings());
     }

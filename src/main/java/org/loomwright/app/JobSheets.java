@@ -1,9 +1,11 @@
 package org.loomwright.app;
 
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.document.sheet.JobSheet;
 import org.loomwright.document.sheet.JobSheetPdf;
 import org.loomwright.document.sheet.SheetPictures;
+import org.loomwright.document.sheet.electrical.ElectricalSide;
 import org.springframework.stereotype.Service;
 
 import java.time.Clock;
@@ -18,12 +20,19 @@ public class JobSheets {
     private final WorkOrders workOrders;
     private final Revisions revisions;
     private final Analyses analyses;
+    private final Electrics electrics;
     private final Clock clock;
 
-    JobSheets(WorkOrders workOrders, Revisions revisions, Analyses analyses, Clock clock) {
+    JobSheets(
+            WorkOrders workOrders,
+            Revisions revisions,
+            Analyses analyses,
+            Electrics electrics,
+            Clock clock) {
         this.workOrders = workOrders;
         this.revisions = revisions;
         this.analyses = analyses;
+        this.electrics = electrics;
         this.clock = clock;
     }
 
@@ -67,7 +76,20 @@ public class JobSheets {
                         amended.amendments(),
                         catalogue,
                         amended.settings(),
-                        SheetPictures.of(amended.analysis(), catalogue, footer));
+                        SheetPictures.of(amended.analysis(), catalogue, footer),
+                        electrical(revision, amended));
         return new Sheet(order, JobSheetPdf.write(sheet));
+    }
+
+    private ElectricalSide electrical(StoredRevision revision, Analyses.Amended amended) {
+        WiredLoom wired =
+                new WiredLoom(
+                        amended.analysis().before().loom(), amended.amended(), amended.settings());
+        return new ElectricalSide(
+                electrics.basis(wired),
+                electrics.report(wired, Changes.SOUGHT),
+                electrics.colours(wired),
+                electrics.open(wired),
+                revisions.accepted(revision));
     }
 }

@@ -2,8 +2,10 @@ package org.loomwright.app;
 
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.AnalysisWriter;
 import org.loomwright.exchange.CanonicalJson;
@@ -181,6 +183,16 @@ public class Revisions {
      */
     public JsonNode frozenAnalysis(StoredRevision revision) {
         return analysis(readBack(StrictJson.parse(bytes(revision))));
+    }
+
+    /**
+     * @param revision a stored revision
+     * @return the findings that the customer had accepted when it was frozen
+     */
+    public List<AcceptedFinding> accepted(StoredRevision revision) {
+        JsonNode accepted =
+                readBack(StrictJson.parse(bytes(revision))).get(RevisionWriter.ACCEPTED);
+        return accepted == null ? List.of() : readBack(AcceptedJson.read(accepted, ""));
     }
 
     private static JsonNode analysis(JsonNode document) {

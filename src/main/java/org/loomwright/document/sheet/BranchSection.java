@@ -16,6 +16,8 @@ import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.AmendmentWords;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.Places;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.List;
 import java.util.SortedMap;
@@ -41,7 +43,7 @@ final class BranchSection {
     }
 
     void set(Flow flow) {
-        flow.section("5  Branch schedule");
+        flow.section(Part.BRANCHES.title());
         flow.text(
                 "Diameters in millimetres, rounded up to 0.1 mm: tight is the smallest circle found"
                     + " round the bare wires, laid as it should measure tied, covered as it must"

@@ -1,6 +1,8 @@
 package org.loomwright.document.sheet;
 
 import org.loomwright.document.pdf.Flow;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.List;
 
@@ -29,7 +31,7 @@ final class CautionsSection {
     /** On a page that the sign-off shares. */
     static void set(Flow flow) {
         flow.makeRoom(flow.paper().bodyHeightPt());
-        flow.section("7  Cautions");
+        flow.section(Part.CAUTIONS.title());
         flow.text(
                 "A loom carries enough energy to start a fire. Local codes, inspection rules and"
                         + " qualified practice come first.",

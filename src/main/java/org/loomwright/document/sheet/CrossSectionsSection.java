@@ -6,6 +6,8 @@ import org.loomwright.document.pdf.Paper;
 import org.loomwright.document.pdf.Tag;
 import org.loomwright.document.sheet.SheetPictures.BranchPicture;
 import org.loomwright.document.sheet.content.Places;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +34,7 @@ final class CrossSectionsSection {
         if (!none) {
             flow.newPage(Paper.A4_LANDSCAPE);
         }
-        flow.section("6  Bundle cross-sections of the branches that change");
+        flow.section(Part.CROSS_SECTIONS.title());
         if (none) {
             flow.text("No cross-sections are shown on this sheet.");
             return;

@@ -11,6 +11,8 @@ import org.loomwright.document.sheet.content.CutGroup;
 import org.loomwright.document.sheet.content.CutGroup.Cut;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,7 +42,7 @@ final class CutListSection {
     }
 
     void set(Flow flow) {
-        flow.section("4  Cut list");
+        flow.section(Part.CUT_LIST.title());
         List<CutGroup> groups = CutGroup.of(work, sheet.change());
         if (groups.isEmpty()) {
             flow.text("No wire is to be cut.");

@@ -5,6 +5,7 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Paper;
 import org.loomwright.document.pdf.PdfSceneWriter;
 import org.loomwright.document.scene.Scene;
+import org.loomwright.document.sheet.style.Part;
 
 import java.util.List;
 
@@ -30,12 +31,12 @@ final class DrawingSection {
         Scene scene = sheet.pictures().loom();
         if (scene == null) {
             flow.newPage();
-            flow.section("2  Loom drawing");
+            flow.section(Part.DRAWING.title());
             flow.text("This sheet was made without a drawing.");
             return;
         }
         flow.newPage(smallestFor(scene));
-        flow.section("2  Loom drawing");
+        flow.section(Part.DRAWING.title());
         double scale =
                 PdfSceneWriter.scaleToFit(
                         scene, flow.paper().bodyWidthPt(), flow.remainingPt() - CAPTION_PT);

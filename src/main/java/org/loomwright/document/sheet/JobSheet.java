@@ -5,6 +5,7 @@ import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.document.sheet.electrical.ElectricalSide;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -26,6 +27,7 @@ import java.util.List;
  * @param catalogue the tables that the analysis used
  * @param settings the settings that it used
  * @param pictures drawings of the loom
+ * @param electrical currents, colours, open questions, and what the customer accepts
  */
 public record JobSheet(
         String workOrderNumber,
@@ -41,7 +43,8 @@ public record JobSheet(
         List<Amendment> amendments,
         Catalogue catalogue,
         AnalysisSettings settings,
-        SheetPictures pictures) {
+        SheetPictures pictures,
+        ElectricalSide electrical) {
 
     public JobSheet {
         amendments = List.copyOf(amendments);

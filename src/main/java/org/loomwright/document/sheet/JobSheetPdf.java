@@ -5,6 +5,11 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Paper;
 import org.loomwright.document.pdf.PdfFile;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.document.sheet.electrical.AcceptedSection;
+import org.loomwright.document.sheet.electrical.ColoursSection;
+import org.loomwright.document.sheet.electrical.ElectricalSection;
+import org.loomwright.document.sheet.electrical.LimitsSection;
+import org.loomwright.document.sheet.electrical.OpenSection;
 
 /** Writes a job sheet as a PDF file. The same sheet gives the same bytes. */
 public final class JobSheetPdf {
@@ -25,6 +30,11 @@ public final class JobSheetPdf {
         new CutListSection(sheet, work).set(flow);
         new BranchSection(sheet).set(flow);
         new CrossSectionsSection(sheet).set(flow);
+        new ElectricalSection(sheet.change(), sheet.electrical()).set(flow);
+        new ColoursSection(sheet.change(), sheet.electrical()).set(flow);
+        new AcceptedSection(sheet.change(), sheet.electrical()).set(flow);
+        new OpenSection(sheet.electrical().open()).set(flow);
+        new LimitsSection(sheet.change().after().loom(), sheet.electrical()).set(flow);
         CautionsSection.set(flow);
         SignOffSection.set(flow);
         return new PdfFile(facts(sheet), new SheetFrame(sheet))

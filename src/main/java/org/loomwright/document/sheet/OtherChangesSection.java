@@ -5,6 +5,7 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.AmendmentWords;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.List;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Tag;
 import org.loomwright.document.pdf.TextStyle;
 import org.loomwright.document.scene.Shape.Ink;
+import org.loomwright.document.sheet.style.Part;
 
 /** Boxes to tick and to sign, large enough for a hand that has just tied a loom. */
 final class SignOffSection {
@@ -23,7 +24,7 @@ final class SignOffSection {
 
     static void set(Flow flow) {
         flow.makeRoom(WHOLE_PT);
-        flow.section("8  Sign-off");
+        flow.section(Part.SIGN_OFF.title());
         stage(flow, "Received and counted", "wires, branches and parts agree with this sheet");
         stage(
                 flow,

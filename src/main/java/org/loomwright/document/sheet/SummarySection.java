@@ -1,7 +1,7 @@
 package org.loomwright.document.sheet;
 
+import org.loomwright.core.colour.ColourReport;
 import org.loomwright.core.finding.Finding;
-import org.loomwright.core.finding.Severity;
 import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Hand;
 import org.loomwright.core.loom.Loom;
@@ -14,15 +14,16 @@ import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.pdf.Tag;
 import org.loomwright.document.pdf.TextStyle;
 import org.loomwright.document.scene.Shape.Ink;
+import org.loomwright.document.sheet.content.Acceptance;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.Footing;
+import org.loomwright.document.sheet.content.Tally;
 import org.loomwright.document.sheet.content.WireChange.Kind;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 
 /** The first page: whose job it is, what it is about, how much it is, and what the figures rest on. */
 final class SummarySection {
@@ -46,7 +47,7 @@ final class SummarySection {
         VehicleSheet vehicle = loom.document().vehicle();
         flow.text(vehicle.name() + ", " + vehicle.year(), TITLE, 0);
         flow.text(loom.name(), SUBTITLE, 0);
-        flow.section("1  Summary");
+        flow.section(Part.SUMMARY.title());
         parties(flow);
         vehicle(flow, vehicle);
         figures(flow);
@@ -162,8 +163,11 @@ final class SummarySection {
                 table,
                 "New wire to cut, in all",
                 Figures.metres(work.cutInAll()),
-                "Findings",
-                Integer.toString(sheet.change().findings().size()));
+                "Findings, loom and electrical",
+                "%d + %d"
+                        .formatted(
+                                sheet.change().findings().size(),
+                                sheet.electrical().report().findings().size()));
         flow.table(table);
         flow.note(
                 "Touched: the segment is new, other wires run through it than before, a wire in it"
@@ -189,7 +193,9 @@ final class SummarySection {
 
     private void findings(Flow flow) {
         List<Finding> findings = sheet.change().findings();
-        flow.heading("Findings: " + tally(findings));
+        Acceptance acceptance = sheet.electrical().acceptance();
+        flow.heading("Findings about the loom itself: " + Tally.of(findings, acceptance));
+        flow.text(elsewhere(), Type.TEXT_STRONG, 0);
         if (findings.isEmpty()) {
             flow.text(
                     "None. That is not a clearance; it says only that no rule of this program was"
@@ -198,23 +204,36 @@ final class SummarySection {
         }
         Table table = new Table(List.of(Column.words("Weight", 52), Column.words("Finding", 440)));
         for (Finding finding : findings) {
-            table.row(Type.strong(finding.severity().name()), Type.words(finding.text()));
+            Cell text = Type.words(finding.text());
+            table.row(
+                    Type.strong(finding.severity().name()),
+                    acceptance.covers(finding)
+                            ? text.then(
+                                    "Accepted, see " + Part.ACCEPTED.reference() + ".", Type.STRONG)
+                            : text);
         }
         flow.table(table);
     }
 
-    private static String tally(List<Finding> findings) {
-        Map<Severity, Integer> counts = new EnumMap<>(Severity.class);
-        findings.forEach(finding -> counts.merge(finding.severity(), 1, Integer::sum));
-        return String.join(
-                ", ",
-                List.of(Severity.FAULT, Severity.WARNING, Severity.NOTE).stream()
-                        .map(severity -> words(severity, counts.getOrDefault(severity, 0)))
-                        .toList());
-    }
-
-    private static String words(Severity severity, int count) {
-        String word = severity.name().toLowerCase(Locale.ROOT);
-        return Figures.count(count, word, word + "s");
+    private String elsewhere() {
+        List<Finding> electrical = sheet.electrical().report().plainFindings();
+        ColourReport colours = sheet.electrical().colours();
+        return "Electrical findings follow in %s: %s. Colours follow in %s: %s, %s, %s."
+                .formatted(
+                        Part.ELECTRICAL.reference(),
+                        Tally.of(electrical, sheet.electrical().acceptance()),
+                        Part.COLOURS.reference(),
+                        Figures.count(
+                                colours.differing().size(),
+                                "new wire differs from the code",
+                                "new wires differ from the code"),
+                        Figures.count(
+                                colours.clashes().size(),
+                                "place with wires to tag",
+                                "places with wires to tag"),
+                        Figures.count(
+                                colours.audit().size(),
+                                "recorded wire to doubt",
+                                "recorded wires to doubt"));
     }
 }

@@ -11,6 +11,8 @@ import org.loomwright.document.sheet.content.Places;
 import org.loomwright.document.sheet.content.WireChange;
 import org.loomwright.document.sheet.content.WireChange.Kind;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.document.sheet.style.Part;
+import org.loomwright.document.sheet.style.Type;
 
 import java.util.List;
 
@@ -26,7 +28,7 @@ final class WiresSection {
     }
 
     void set(Flow flow) {
-        flow.section("3  Wires to add, change and remove");
+        flow.section(Part.WIRES.title());
         part(flow, "Wires to add", Kind.ADDED, "No wire is added.");
         part(flow, "Wires to change", Kind.CHANGED, "No wire is changed.");
         part(flow, "Wires to remove", Kind.REMOVED, "No wire is removed.");

@@ -35,7 +35,7 @@ final class DemoJob {
         AmendedLoom amended =
                 Amendments.apply(stock, amendments, TestCatalogue.get())
                         .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
-        return TestJobs.job(stock, amended.loom(), amended.recordedSegments(stock), amendments);
+        return TestJobs.job(stock, amended, amended.recordedSegments(stock), amendments);
     }
 
     /** The same with its drawings. */

@@ -30,8 +30,13 @@ class JobSheetPdfTest {
                     "4 Cut list",
                     "5 Branch schedule",
                     "6 Bundle cross-sections of the branches that change",
-                    "7 Cautions",
-                    "8 Sign-off");
+                    "7 Electrical summary",
+                    "8 Colours",
+                    "9 Findings that the customer accepts",
+                    "10 What nobody has said yet",
+                    "11 Checks, their limits and sources",
+                    "12 Cautions",
+                    "13 Sign-off");
 
     @Test
     void everyPageCarriesWorkOrderRevisionHashAndItsNumberOfHowMany() {

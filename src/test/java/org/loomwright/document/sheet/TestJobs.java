@@ -1,12 +1,18 @@
 package org.loomwright.document.sheet;
 
 import org.jspecify.annotations.Nullable;
+import org.loomwright.app.Electrics;
+import org.loomwright.app.TestElectrics;
+import org.loomwright.app.WiredLoom;
+import org.loomwright.core.amendment.AmendedLoom;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.BundlePacker;
 import org.loomwright.core.catalogue.WireColour;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
+import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.geometry.Point;
 import org.loomwright.core.loom.Condition;
 import org.loomwright.core.loom.DeviceKind;
@@ -21,6 +27,7 @@ import org.loomwright.document.scene.Shape.Ink;
 import org.loomwright.document.scene.Shape.Label;
 import org.loomwright.document.scene.Shape.Stroke;
 import org.loomwright.document.sheet.SheetPictures.BranchPicture;
+import org.loomwright.document.sheet.electrical.ElectricalSide;
 import org.loomwright.testing.LoomSketch;
 import org.loomwright.testing.TestCatalogue;
 import org.loomwright.testing.TestLooms;
@@ -80,6 +87,16 @@ final class TestJobs {
 
     static JobSheet job(
             Loom before, Loom after, Map<String, String> parts, List<Amendment> amendments) {
+        AmendedLoom plain = new AmendedLoom(after, Map.of(), Map.of(), List.of(), Map.of());
+        return job(before, plain, parts, amendments);
+    }
+
+    static JobSheet job(
+            Loom before,
+            AmendedLoom amended,
+            Map<String, String> parts,
+            List<Amendment> amendments) {
+        Loom after = amended.loom();
         BundlePacker packer = new BundlePacker(100);
         Map<String, String> recorded = new LinkedHashMap<>();
         before.segments().keySet().forEach(id -> recorded.put(id, id));
@@ -105,7 +122,30 @@ final class TestJobs {
                 amendments,
                 TestCatalogue.get(),
                 AnalysisSettings.USUAL,
-                SheetPictures.NONE);
+                SheetPictures.NONE,
+                electrical(new WiredLoom(before, amended, AnalysisSettings.USUAL)));
+    }
+
+    private static ElectricalSide electrical(WiredLoom wired) {
+        Electrics electrics = TestElectrics.get();
+        return new ElectricalSide(
+                electrics.basis(wired),
+                electrics.report(wired, Changes.SOUGHT),
+                electrics.colours(wired),
+                electrics.open(wired),
+                List.of());
+    }
+
+    /** The same job with findings that the customer accepts. */
+    static JobSheet accepting(JobSheet sheet, List<AcceptedFinding> accepted) {
+        ElectricalSide side = sheet.electrical();
+        return changed(
+                sheet,
+                sheet.revisionHash(),
+                sheet.dueDate(),
+                sheet.pictures(),
+                new ElectricalSide(
+                        side.basis(), side.report(), side.colours(), side.open(), accepted));
     }
 
     /** The same job under another revision. */
@@ -130,6 +170,15 @@ final class TestJobs {
 
     private static JobSheet changed(
             JobSheet sheet, String hash, @Nullable LocalDate due, SheetPictures pictures) {
+        return changed(sheet, hash, due, pictures, sheet.electrical());
+    }
+
+    private static JobSheet changed(
+            JobSheet sheet,
+            String hash,
+            @Nullable LocalDate due,
+            SheetPictures pictures,
+            ElectricalSide electrical) {
         return new JobSheet(
                 sheet.workOrderNumber(),
                 hash,
@@ -144,7 +193,8 @@ final class TestJobs {
                 sheet.amendments(),
                 sheet.catalogue(),
                 sheet.settings(),
-                pictures);
+                pictures,
+                electrical);
     }
 
     /** A picture with one of each shape. */

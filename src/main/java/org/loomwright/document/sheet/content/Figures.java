@@ -1,5 +1,7 @@
 package org.loomwright.document.sheet.content;
 
+import org.loomwright.core.electrical.check.Figure;
+import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.core.quantity.Ratio;
 
@@ -16,6 +18,8 @@ public final class Figures {
             DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
     private static final int METRES_DECIMALS = 2;
     private static final int PERCENT_SHIFT = 2;
+    private static final String NBSP = "\u00a0";
+    private static final char MINUS = '\u2212';
 
     private Figures() {}
 
@@ -48,6 +52,36 @@ public final class Figures {
     public static String percent(Ratio ratio) {
         return ratio.toFraction().movePointRight(PERCENT_SHIFT).stripTrailingZeros().toPlainString()
                 + " %";
+    }
+
+    /** @return amperes to one decimal, half up, without the unit; a true minus where it is negative */
+    public static String tenthsA(Current current) {
+        return signed(current.toAmperes().setScale(1, RoundingMode.HALF_UP));
+    }
+
+    /** @return amperes to two decimals, half up, without the unit */
+    public static String hundredthsA(Current current) {
+        return signed(current.toAmperes().setScale(2, RoundingMode.HALF_UP));
+    }
+
+    /** @return the figure with its unit, no finer than findings word it; one that would round to nothing stays as it is */
+    public static String words(Figure figure) {
+        int decimals =
+                switch (figure.unit()) {
+                    case "A", "V" -> 2;
+                    case "%" -> 1;
+                    default -> figure.value().scale();
+                };
+        BigDecimal value = figure.value();
+        BigDecimal rounded =
+                value.scale() <= decimals ? value : value.setScale(decimals, RoundingMode.HALF_UP);
+        boolean vanishes = rounded.signum() == 0 && value.signum() != 0;
+        return signed(vanishes ? value : rounded) + NBSP + figure.unit();
+    }
+
+    /** @return the number as it is, with a true minus where it is negative */
+    public static String signed(BigDecimal number) {
+        return number.toPlainString().replace('-', MINUS);
     }
 
     /** @return the date, for example {@code 3 March 2027} */
