@@ -50,7 +50,8 @@ final class SchemaFiles {
                         .replace(
                                 "\"urn:loomwright:schema:amendments:1#/$defs/amendments\"",
                                 "\"" + COMPONENT + "Amendments\"")
-                        .replace("\"urn:loomwright:schema:api-bodies:1#/$defs/", "\"" + COMPONENT);
+                        .replace("\"urn:loomwright:schema:api-bodies:1#/$defs/", "\"" + COMPONENT)
+                        .replace("\"urn:loomwright:schema:electrics:1#/$defs/", "\"" + COMPONENT);
         try {
             ObjectNode root = (ObjectNode) Json31.mapper().readTree(text);
             root.remove("$schema");

@@ -1,7 +1,6 @@
 package org.loomwright.app;
 
 import org.loomwright.core.catalogue.Catalogue;
-import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.document.sheet.JobSheet;
 import org.loomwright.document.sheet.JobSheetPdf;
 import org.loomwright.document.sheet.SheetPictures;
@@ -82,12 +81,10 @@ public class JobSheets {
     }
 
     private ElectricalSide electrical(StoredRevision revision, Analyses.Amended amended) {
-        WiredLoom wired =
-                new WiredLoom(
-                        amended.analysis().before().loom(), amended.amended(), amended.settings());
+        WiredLoom wired = Revisions.wired(amended);
         return new ElectricalSide(
                 electrics.basis(wired),
-                electrics.report(wired, Changes.SOUGHT),
+                revisions.electrics(revision, amended),
                 electrics.colours(wired),
                 electrics.open(wired),
                 revisions.accepted(revision));

@@ -2,6 +2,8 @@ package org.loomwright.app;
 
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
+import org.loomwright.core.electrical.report.ElectricalReport;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
@@ -9,6 +11,7 @@ import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.AnalysisWriter;
 import org.loomwright.exchange.CanonicalJson;
+import org.loomwright.exchange.ElectricalReportWriter;
 import org.loomwright.exchange.RevisionWriter;
 import org.loomwright.exchange.SettingsJson;
 import org.loomwright.exchange.StrictJson;
@@ -33,6 +36,7 @@ public class Revisions {
     private final Specifications specifications;
     private final LoomContents contents;
     private final Analyses analyses;
+    private final Electrics electrics;
     private final TransactionTemplate transactions;
     private final Clock clock;
 
@@ -42,6 +46,7 @@ public class Revisions {
             Specifications specifications,
             LoomContents contents,
             Analyses analyses,
+            Electrics electrics,
             TransactionTemplate transactions,
             Clock clock) {
         this.store = store;
@@ -49,6 +54,7 @@ public class Revisions {
         this.specifications = specifications;
         this.contents = contents;
         this.analyses = analyses;
+        this.electrics = electrics;
         this.transactions = transactions;
         this.clock = clock;
     }
@@ -103,7 +109,8 @@ public class Revisions {
                 amended.amendments(),
                 amended.settings(),
                 specifications.wishes(specification).accepted(),
-                amended.analysis());
+                amended.analysis(),
+                electrics.report(wired(amended), Changes.LEFT_OUT));
     }
 
     private RevisionStore.Frozen frozen(
@@ -165,6 +172,29 @@ public class Revisions {
             throw new FiguresChangedException(revision.hash());
         }
         return amended;
+    }
+
+    /**
+     * Calculates the electrical side of a revision again, with the cheapest changes, and makes sure that the figures are the frozen ones.
+     *
+     * @param revision a stored revision
+     * @param amended what {@link #compute} gave for it
+     * @return its electrical side
+     * @throws FiguresChangedException if the figures are not the frozen ones
+     */
+    public ElectricalReport electrics(StoredRevision revision, Analyses.Amended amended) {
+        ElectricalReport report = electrics.report(wired(amended), Changes.SOUGHT);
+        JsonNode frozen = readBack(StrictJson.parse(bytes(revision))).get(RevisionWriter.ELECTRICS);
+        if (!ElectricalReportWriter.haveSameFigures(frozen, ElectricalReportWriter.write(report))) {
+            throw new FiguresChangedException(revision.hash());
+        }
+        return report;
+    }
+
+    /** @return the looms of a calculated revision, to be looked at from their electrical side */
+    static WiredLoom wired(Analyses.Amended amended) {
+        return new WiredLoom(
+                amended.analysis().before().loom(), amended.amended(), amended.settings());
     }
 
     /** Rejected when a table has lost a row that the revision needs, or no longer takes an own figure. */

@@ -15,6 +15,7 @@ import org.loomwright.core.electrical.report.WireFigures;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.quantity.Current;
 
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -40,6 +41,27 @@ public final class ElectricalReportWriter {
         json.set("shorts", JsonParts.array(report.shorts(), ElectricalReportWriter::shorted));
         json.set("fuses", JsonParts.array(report.losses(), ElectricalReportWriter::loss));
         return json;
+    }
+
+    /**
+     * Whether two reports, as written here, agree in every current, balance and time. Findings are words about the figures and may be
+     * worded better one day.
+     *
+     * @param one a report
+     * @param other another one
+     * @return whether their figures are the same
+     */
+    public static boolean haveSameFigures(JsonNode one, JsonNode other) {
+        return figures(one).equals(figures(other));
+    }
+
+    private static String figures(JsonNode report) {
+        JsonNode copy = report.deepCopy();
+        if (copy instanceof ObjectNode object) {
+            object.remove("findings");
+        }
+        copy.findParents("fuse").forEach(parent -> ((ObjectNode) parent).remove("fuse"));
+        return CanonicalJson.of(copy).text();
     }
 
     /**

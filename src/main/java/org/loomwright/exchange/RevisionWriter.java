@@ -3,6 +3,7 @@ package org.loomwright.exchange;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.analysis.AnalysisSettings;
 import org.loomwright.core.analysis.ChangeAnalysis;
+import org.loomwright.core.electrical.report.ElectricalReport;
 import org.loomwright.core.finding.AcceptedFinding;
 
 import tools.jackson.databind.node.ObjectNode;
@@ -15,6 +16,9 @@ public final class RevisionWriter {
 
     /** Name of the member that holds the analysis. */
     public static final String ANALYSIS = "analysis";
+
+    /** Name of the member that holds the electrical side. */
+    public static final String ELECTRICS = "electrics";
 
     /** Name of the member that holds the findings that the customer accepts. */
     public static final String ACCEPTED = "accepted";
@@ -30,6 +34,7 @@ public final class RevisionWriter {
      * @param settings what was calculated with
      * @param accepted findings that the customer takes as they are
      * @param analysis what was calculated, with stock and amended loom
+     * @param electrics its electrical side
      * @return the document
      */
     public static ObjectNode write(
@@ -38,7 +43,8 @@ public final class RevisionWriter {
             List<Amendment> amendments,
             AnalysisSettings settings,
             List<AcceptedFinding> accepted,
-            ChangeAnalysis analysis) {
+            ChangeAnalysis analysis,
+            ElectricalReport electrics) {
         ObjectNode json = JsonParts.object();
         json.put("formatVersion", FORMAT_VERSION);
         json.put("specificationId", specificationId.toString());
@@ -49,6 +55,7 @@ public final class RevisionWriter {
         json.set(ACCEPTED, AcceptedJson.write(accepted));
         json.set("amended", LoomWriter.write(analysis.after().loom().document()));
         json.set(ANALYSIS, AnalysisWriter.write(analysis));
+        json.set(ELECTRICS, ElectricalReportWriter.write(electrics));
         return json;
     }
 }
