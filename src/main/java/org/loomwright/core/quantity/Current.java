@@ -1,7 +1,6 @@
 package org.loomwright.core.quantity;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
  * An electric current in whole milliamperes.
@@ -41,11 +40,7 @@ public record Current(long milliamperes) implements Comparable<Current> {
      * @throws NumberFormatException if not finite
      */
     public static Current roundedFromAmperes(double amperes) {
-        return new Current(
-                BigDecimal.valueOf(amperes)
-                        .movePointRight(DECIMALS)
-                        .setScale(0, RoundingMode.HALF_UP)
-                        .longValueExact());
+        return new Current(Thousandths.rounded(amperes));
     }
 
     /** @return amperes, exact, without trailing zeros and never in exponent form */

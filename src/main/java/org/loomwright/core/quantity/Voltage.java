@@ -1,7 +1,6 @@
 package org.loomwright.core.quantity;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /**
  * An electric potential difference in whole millivolts.
@@ -41,11 +40,7 @@ public record Voltage(long millivolts) implements Comparable<Voltage> {
      * @throws NumberFormatException if not finite
      */
     public static Voltage roundedFromVolts(double volts) {
-        return new Voltage(
-                BigDecimal.valueOf(volts)
-                        .movePointRight(DECIMALS)
-                        .setScale(0, RoundingMode.HALF_UP)
-                        .longValueExact());
+        return new Voltage(Thousandths.rounded(volts));
     }
 
     /** @return volts, exact, without trailing zeros and never in exponent form */
