@@ -15,55 +15,65 @@ import java.util.Set;
  */
 final class IdealCurrents {
 
-    private final Map<String, Double> entering = new HashMap<>();
-    private final Map<String, List<Branch>> atNode = new HashMap<>();
-    private final Map<String, Double> amperes = new HashMap<>();
+    private final Network network;
+    private final double[] entering;
+    private final Map<Integer, List<Integer>> atNode = new HashMap<>();
+    private final double[] amperes;
     private final Set<String> undetermined = new HashSet<>();
 
     /**
-     * @param branches the whole net
-     * @param known currents of the branches that have a resistance
+     * @param network the whole net
+     * @param known currents of its branches, as far as they have a resistance
      */
-    IdealCurrents(List<Branch> branches, Map<String, Double> known) {
-        List<Branch> ideal = new ArrayList<>();
-        for (Branch branch : branches) {
-            if (branch.isIdeal()) {
+    IdealCurrents(Network network, double[] known) {
+        this.network = network;
+        this.amperes = known.clone();
+        this.entering = new double[network.nodes().count()];
+        List<Integer> ideal = new ArrayList<>();
+        for (int branch = 0; branch < known.length; branch++) {
+            if (network.branches().get(branch).isIdeal()) {
                 ideal.add(branch);
-                atNode.computeIfAbsent(branch.from(), node -> new ArrayList<>()).add(branch);
-                atNode.computeIfAbsent(branch.to(), node -> new ArrayList<>()).add(branch);
+                atNode.computeIfAbsent(from(branch), node -> new ArrayList<>()).add(branch);
+                atNode.computeIfAbsent(to(branch), node -> new ArrayList<>()).add(branch);
             } else {
-                double current = known.getOrDefault(branch.id(), 0.0);
-                entering.merge(branch.to(), current, Double::sum);
-                entering.merge(branch.from(), -current, Double::sum);
+                entering[to(branch)] += known[branch];
+                entering[from(branch)] -= known[branch];
             }
         }
-        Set<String> seen = new HashSet<>();
-        for (Branch branch : ideal) {
-            if (seen.add(branch.from())) {
-                spread(branch.from(), seen);
+        Set<Integer> seen = new HashSet<>();
+        for (int branch : ideal) {
+            if (seen.add(from(branch))) {
+                spread(from(branch), seen);
             }
         }
     }
 
-    private record Step(String parent, String node, Branch branch) {}
+    private int from(int branch) {
+        return network.nodes().from(branch);
+    }
 
-    private void spread(String root, Set<String> seen) {
+    private int to(int branch) {
+        return network.nodes().to(branch);
+    }
+
+    private record Step(int parent, int node, int branch) {}
+
+    private void spread(int root, Set<Integer> seen) {
         List<Step> steps = new ArrayList<>();
-        Set<String> used = new HashSet<>();
-        Deque<String> waiting = new ArrayDeque<>(List.of(root));
+        Set<Integer> used = new HashSet<>();
+        Deque<Integer> waiting = new ArrayDeque<>(List.of(root));
         while (!waiting.isEmpty()) {
-            String node = waiting.removeFirst();
-            for (Branch branch : atNode.getOrDefault(node, List.of())) {
-                if (!used.add(branch.id())) {
+            int node = waiting.removeFirst();
+            for (int branch : atNode.getOrDefault(node, List.of())) {
+                if (!used.add(branch)) {
                     continue;
                 }
-                String other = branch.from().equals(node) ? branch.to() : branch.from();
+                int other = from(branch) == node ? to(branch) : from(branch);
                 if (seen.add(other)) {
                     steps.add(new Step(node, other, branch));
                     waiting.add(other);
                 } else {
-                    amperes.put(branch.id(), 0.0);
-                    undetermined.add(branch.id());
+                    undetermined.add(network.branches().get(branch).id());
                 }
             }
         }
@@ -72,13 +82,14 @@ final class IdealCurrents {
 
     /** All that enters at the node and beyond it goes on to its parent. */
     private void pass(Step step) {
-        double current = entering.getOrDefault(step.node(), 0.0);
-        entering.merge(step.parent(), current, Double::sum);
-        boolean towardsParent = step.branch().to().equals(step.parent());
-        amperes.put(step.branch().id(), towardsParent ? current : -current);
+        double current = entering[step.node()];
+        entering[step.parent()] += current;
+        boolean towardsParent = to(step.branch()) == step.parent();
+        amperes[step.branch()] = towardsParent ? current : -current;
     }
 
-    Map<String, Double> amperes() {
+    /** Of all branches. */
+    double[] amperes() {
         return amperes;
     }
 

@@ -1,12 +1,12 @@
 package org.loomwright.core.electrical.network;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.quantity.Resistance;
 
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeMap;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A net of resistors and sources, solved for direct current.
@@ -31,7 +31,11 @@ public final class Network {
     public static final Resistance LEAST = Resistance.ofNanoohms(1_000);
 
     private final List<Branch> branches;
+    private final Map<String, Integer> indices = new HashMap<>();
     private final Nodes nodes;
+    private final int[] from;
+    private final int[] to;
+    private final double[] siemens;
 
     /**
      * @param reference the node from which voltages count; need not be on a branch
@@ -40,13 +44,15 @@ public final class Network {
      */
     public Network(String reference, List<Branch> branches) {
         this.branches = List.copyOf(branches);
-        Set<String> ids = new HashSet<>();
         for (Branch branch : branches) {
-            if (!ids.add(branch.id())) {
+            if (indices.putIfAbsent(branch.id(), indices.size()) != null) {
                 throw new IllegalArgumentException("two branches are called " + branch.id());
             }
         }
         this.nodes = new Nodes(reference, this.branches);
+        this.from = nodes.unknownsFrom();
+        this.to = nodes.unknownsTo();
+        this.siemens = this.branches.stream().mapToDouble(Branch::siemens).toArray();
     }
 
     /**
@@ -55,8 +61,8 @@ public final class Network {
      */
     public NetworkSolution solve(LinearSolver solver) {
         SymmetricMatrix conductances = conductances();
-        return new NetworkSolution(
-                branches, nodes, volts(conductances, factor(solver, conductances)));
+        double[] volts = volts(conductances, factor(solver, conductances));
+        return new NetworkSolution(this, volts);
     }
 
     /**
@@ -66,7 +72,11 @@ public final class Network {
     public NodeShorts shorts(LinearSolver solver) {
         SymmetricMatrix conductances = conductances();
         LinearSolver.Factored factored = factor(solver, conductances);
-        return new NodeShorts(branches, nodes, factored, volts(conductances, factored));
+        return new NodeShorts(this, factored, volts(conductances, factored));
+    }
+
+    private SymmetricMatrix conductances() {
+        return Conductances.of(nodes.unknownCount(), from, to, siemens);
     }
 
     private static LinearSolver.Factored factor(LinearSolver solver, SymmetricMatrix conductances) {
@@ -85,11 +95,11 @@ public final class Network {
 
     private double[] injected() {
         double[] injected = new double[nodes.unknownCount()];
-        for (Branch branch : branches) {
-            if (!branch.isIdeal()) {
-                double amperes = branch.emf().toDoubleVolts() * branch.siemens();
-                add(injected, nodes.unknown(branch.from()), -amperes);
-                add(injected, nodes.unknown(branch.to()), amperes);
+        for (int i = 0; i < siemens.length; i++) {
+            double volts = branches.get(i).emf().toDoubleVolts();
+            if (volts != 0) {
+                add(injected, from[i], -volts * siemens[i]);
+                add(injected, to[i], volts * siemens[i]);
             }
         }
         return injected;
@@ -101,52 +111,34 @@ public final class Network {
         }
     }
 
-    private SymmetricMatrix conductances() {
-        List<TreeMap<Integer, Double>> columns = new ArrayList<>();
-        for (int i = 0; i < nodes.unknownCount(); i++) {
-            columns.add(new TreeMap<>());
-        }
-        for (Branch branch : branches) {
-            int from = nodes.unknown(branch.from());
-            int to = nodes.unknown(branch.to());
-            boolean inside =
-                    branch.isIdeal() || nodes.rootOf(branch.from()) == nodes.rootOf(branch.to());
-            if (!inside) {
-                stamp(columns, from, to, branch.siemens());
-            }
-        }
-        return packed(columns);
+    /** @return the net, as it was given */
+    public List<Branch> branches() {
+        return branches;
     }
 
-    private static void stamp(
-            List<TreeMap<Integer, Double>> columns, int from, int to, double siemens) {
-        if (from >= 0) {
-            columns.get(from).merge(from, siemens, Double::sum);
-        }
-        if (to >= 0) {
-            columns.get(to).merge(to, siemens, Double::sum);
-        }
-        if (from >= 0 && to >= 0) {
-            columns.get(from).merge(to, -siemens, Double::sum);
-            columns.get(to).merge(from, -siemens, Double::sum);
-        }
+    /** @return the branch of that id, if the net has it */
+    public Optional<Branch> findBranch(String id) {
+        return Optional.ofNullable(indices.get(id)).map(branches::get);
     }
 
-    private static SymmetricMatrix packed(List<TreeMap<Integer, Double>> columns) {
-        int[] starts = new int[columns.size() + 1];
-        for (int i = 0; i < columns.size(); i++) {
-            starts[i + 1] = starts[i] + columns.get(i).size();
-        }
-        int[] rows = new int[starts[columns.size()]];
-        double[] values = new double[rows.length];
-        int at = 0;
-        for (TreeMap<Integer, Double> column : columns) {
-            for (var entry : column.entrySet()) {
-                rows[at] = entry.getKey();
-                values[at++] = entry.getValue();
-            }
-        }
-        return new SymmetricMatrix(starts, rows, values);
+    Nodes nodes() {
+        return nodes;
+    }
+
+    /** Number of the branch in {@link #branches}, or null where there is none. */
+    @Nullable Integer findIndex(String branch) {
+        return indices.get(branch);
+    }
+
+    /** V(from) - V(to) of a branch. */
+    double across(int branch, double[] volts) {
+        return (from[branch] < 0 ? 0 : volts[from[branch]])
+                - (to[branch] < 0 ? 0 : volts[to[branch]]);
+    }
+
+    /** Infinite where a branch is ideal. */
+    double siemens(int branch) {
+        return siemens[branch];
     }
 
     @Override

@@ -3,9 +3,7 @@ package org.loomwright.core.electrical.network;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,26 +13,32 @@ public final class NetworkSolution {
     private static final double EXACT = 1e-9;
     private static final double LEAST_SCALE_AMPERES = 1;
 
-    private final List<Branch> branches;
-    private final Nodes nodes;
+    private final Network network;
     private final double[] volts;
-    private final Map<String, Double> amperes = new HashMap<>();
+    private final double[] amperes;
     private final Set<String> undetermined;
 
-    NetworkSolution(List<Branch> branches, Nodes nodes, double[] volts) {
-        this.branches = branches;
-        this.nodes = nodes;
+    NetworkSolution(Network network, double[] volts) {
+        this.network = network;
         this.volts = volts;
-        for (Branch branch : branches) {
-            if (!branch.isIdeal()) {
-                double across =
-                        volts(branch.from()) - volts(branch.to()) + branch.emf().toDoubleVolts();
-                amperes.put(branch.id(), across * branch.siemens());
+        this.amperes = new double[network.branches().size()];
+        boolean hasIdeal = false;
+        for (int i = 0; i < amperes.length; i++) {
+            Branch branch = network.branches().get(i);
+            if (branch.isIdeal()) {
+                hasIdeal = true;
+            } else {
+                double across = network.across(i, volts) + branch.emf().toDoubleVolts();
+                amperes[i] = across * network.siemens(i);
             }
         }
-        IdealCurrents ideal = new IdealCurrents(branches, amperes);
-        amperes.putAll(ideal.amperes());
-        undetermined = Set.copyOf(ideal.undetermined());
+        undetermined = hasIdeal ? spreadIdeal() : Set.of();
+    }
+
+    private Set<String> spreadIdeal() {
+        IdealCurrents ideal = new IdealCurrents(network, amperes);
+        System.arraycopy(ideal.amperes(), 0, amperes, 0, amperes.length);
+        return Set.copyOf(ideal.undetermined());
     }
 
     /**
@@ -42,7 +46,7 @@ public final class NetworkSolution {
      * @return its voltage against the reference, empty where nothing connects the two or the net has no such node
      */
     public Optional<Voltage> findVoltage(String node) {
-        return nodes.knows(node) && nodes.isGrounded(node)
+        return network.nodes().isGrounded(node)
                 ? Optional.of(Voltage.roundedFromVolts(volts(node)))
                 : Optional.empty();
     }
@@ -52,7 +56,7 @@ public final class NetworkSolution {
      * @return V(from) - V(to), also where the branch floats
      */
     public Voltage across(Branch branch) {
-        return Voltage.roundedFromVolts(volts(branch.from()) - volts(branch.to()));
+        return Voltage.roundedFromVolts(network.across(index(branch.id()), volts));
     }
 
     /**
@@ -78,28 +82,31 @@ public final class NetworkSolution {
     }
 
     double relativeResidual() {
-        Map<String, Double> sums = new HashMap<>();
+        double[] sums = new double[network.nodes().count()];
         double greatest = LEAST_SCALE_AMPERES;
-        for (Branch branch : branches) {
-            double current = amperes(branch.id());
-            sums.merge(branch.from(), -current, Double::sum);
-            sums.merge(branch.to(), current, Double::sum);
-            greatest = Math.max(greatest, Math.abs(current));
+        for (int i = 0; i < amperes.length; i++) {
+            sums[network.nodes().from(i)] -= amperes[i];
+            sums[network.nodes().to(i)] += amperes[i];
+            greatest = Math.max(greatest, Math.abs(amperes[i]));
         }
-        double worst = sums.values().stream().mapToDouble(Math::abs).max().orElse(0);
+        double worst = Arrays.stream(sums).map(Math::abs).max().orElse(0);
         return worst / greatest;
     }
 
     double volts(String node) {
-        int unknown = nodes.unknown(node);
+        int unknown = network.nodes().unknown(node);
         return unknown < 0 ? 0 : volts[unknown];
     }
 
     double amperes(String branch) {
-        Double current = amperes.get(branch);
-        if (current == null) {
+        return amperes[index(branch)];
+    }
+
+    private int index(String branch) {
+        Integer index = network.findIndex(branch);
+        if (index == null) {
             throw new IllegalArgumentException("the net has no branch " + branch);
         }
-        return current;
+        return index;
     }
 }

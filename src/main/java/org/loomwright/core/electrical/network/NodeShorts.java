@@ -20,20 +20,28 @@ import java.util.List;
  */
 public final class NodeShorts {
 
-    private final List<Branch> branches;
-    private final Nodes nodes;
+    private final Network network;
     private final LinearSolver.Factored factored;
     private final double[] volts;
-    private final int[] from;
-    private final int[] to;
 
-    NodeShorts(List<Branch> branches, Nodes nodes, LinearSolver.Factored factored, double[] volts) {
-        this.branches = branches;
-        this.nodes = nodes;
+    NodeShorts(Network network, LinearSolver.Factored factored, double[] volts) {
+        this.network = network;
         this.factored = factored;
         this.volts = volts;
-        from = branches.stream().mapToInt(branch -> nodes.unknown(branch.from())).toArray();
-        to = branches.stream().mapToInt(branch -> nodes.unknown(branch.to())).toArray();
+    }
+
+    /**
+     * @param node a node of the net
+     * @return its voltage against the reference before any short: nothing where nothing connects the two, or where the net has no such node
+     */
+    public Voltage open(String node) {
+        int unknown = unknown(node);
+        return unknown < 0 ? Voltage.ZERO : Voltage.roundedFromVolts(volts[unknown]);
+    }
+
+    /** Negative where a short draws nothing. */
+    private int unknown(String node) {
+        return network.nodes().isGrounded(node) ? network.nodes().unknown(node) : -1;
     }
 
     /**
@@ -42,10 +50,10 @@ public final class NodeShorts {
      *     the net has no such node
      */
     public NodeShort at(String node) {
-        if (!nodes.knows(node) || !nodes.isGrounded(node) || nodes.unknown(node) < 0) {
+        int unknown = unknown(node);
+        if (unknown < 0) {
             return new NodeShort(0, 0, new double[volts.length]);
         }
-        int unknown = nodes.unknown(node);
         double[] response = new double[volts.length];
         response[unknown] = 1;
         response = factored.solve(response);
@@ -54,10 +62,6 @@ public final class NodeShorts {
             response[i] *= -amperes;
         }
         return new NodeShort(volts[unknown], amperes, response);
-    }
-
-    private static double across(int from, int to, double[] volts) {
-        return (from < 0 ? 0 : volts[from]) - (to < 0 ? 0 : volts[to]);
     }
 
     /** One node joined to the reference. */
@@ -92,23 +96,22 @@ public final class NodeShorts {
         public List<BranchCurrent> carrying(Ratio share) {
             double least = Math.abs(amperes) * share.toDouble();
             List<BranchCurrent> carrying = new ArrayList<>();
-            for (int i = 0; i < from.length; i++) {
-                Branch branch = branches.get(i);
-                if (!branch.isIdeal()) {
-                    double caused = across(from[i], to[i], change) * branch.siemens();
-                    if (Math.abs(caused) >= least) {
-                        double before =
-                                (across(from[i], to[i], volts) + branch.emf().toDoubleVolts())
-                                        * branch.siemens();
-                        carrying.add(
-                                new BranchCurrent(
-                                        branch.id(),
-                                        Current.roundedFromAmperes(before + caused),
-                                        Current.roundedFromAmperes(caused)));
-                    }
+            for (int i = 0; i < network.branches().size(); i++) {
+                double caused = network.across(i, change) * network.siemens(i);
+                if (Math.abs(caused) >= least && !network.branches().get(i).isIdeal()) {
+                    carrying.add(branchCurrent(i, caused));
                 }
             }
             return carrying;
+        }
+
+        private BranchCurrent branchCurrent(int index, double caused) {
+            Branch branch = network.branches().get(index);
+            double across = network.across(index, volts) + branch.emf().toDoubleVolts();
+            return new BranchCurrent(
+                    branch.id(),
+                    Current.roundedFromAmperes(across * network.siemens(index) + caused),
+                    Current.roundedFromAmperes(caused));
         }
     }
 

@@ -1,134 +1,129 @@
 package org.loomwright.core.electrical.network;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
  * Numbers the nodes of a net. Nodes that ideal branches join are one. Every connected part has one node at zero volts: the reference
- * in its own part, the first node elsewhere. The others are unknowns, those far from the zero node first, so that elimination goes
- * from the leaves to the root and a tree does not fill.
+ * in its own part, the first node elsewhere. The others are unknowns, in {@link EliminationOrder}.
  */
 final class Nodes {
 
-    private static final int GROUNDED = -1;
+    private static final int REFERENCE = 0;
+    private static final int NO_UNKNOWN = -1;
 
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final List<Branch> branches;
+    private final int[] from;
+    private final int[] to;
     private final int[] merged;
+    private final int[] parts;
     private final int[] unknowns;
-    private final boolean[] grounded;
     private int unknownCount;
 
     Nodes(String reference, List<Branch> branches) {
-        this.branches = branches;
+        from = new int[branches.size()];
+        to = new int[branches.size()];
         number(reference);
-        branches.forEach(
-                branch -> {
-                    number(branch.from());
-                    number(branch.to());
-                });
+        for (int i = 0; i < from.length; i++) {
+            from[i] = number(branches.get(i).from());
+            to[i] = number(branches.get(i).to());
+        }
         merged = new int[numbers.size()];
         Arrays.setAll(merged, node -> node);
-        branches.stream()
-                .filter(Branch::isIdeal)
-                .forEach(branch -> merge(number(branch.from()), number(branch.to())));
+        for (int i = 0; i < from.length; i++) {
+            if (branches.get(i).isIdeal()) {
+                merge(merged, from[i], to[i]);
+            }
+        }
+        parts = merged.clone();
+        for (int i = 0; i < from.length; i++) {
+            merge(parts, from[i], to[i]);
+        }
         unknowns = new int[numbers.size()];
-        grounded = new boolean[numbers.size()];
-        orderUnknowns();
+        numberUnknowns();
     }
 
     private int number(String node) {
-        return numbers.computeIfAbsent(node, name -> numbers.size());
+        Integer known = numbers.putIfAbsent(node, numbers.size());
+        return known == null ? numbers.size() - 1 : known;
     }
 
-    private void merge(int one, int other) {
-        int a = root(one);
-        int b = root(other);
-        merged[Math.max(a, b)] = Math.min(a, b);
+    private static void merge(int[] trees, int one, int other) {
+        int a = root(trees, one);
+        int b = root(trees, other);
+        trees[Math.max(a, b)] = Math.min(a, b);
     }
 
-    private int root(int node) {
+    /** The least number of all that are in the same tree. */
+    private static int root(int[] trees, int node) {
         int root = node;
-        while (merged[root] != root) {
-            merged[root] = merged[merged[root]];
-            root = merged[root];
+        while (trees[root] != root) {
+            trees[root] = trees[trees[root]];
+            root = trees[root];
         }
         return root;
     }
 
-    private void orderUnknowns() {
-        List<List<Integer>> neighbours = neighbours();
-        List<Integer> found = new ArrayList<>();
-        boolean[] seen = new boolean[merged.length];
-        for (int start = 0; start < merged.length; start++) {
-            if (root(start) == start && !seen[start]) {
-                unknowns[start] = GROUNDED;
-                walk(start, start == 0, neighbours, seen, found);
-            }
+    private void numberUnknowns() {
+        for (int node = 0; node < unknowns.length; node++) {
+            boolean isUnknown = rootOf(node) == node && root(parts, node) != node;
+            unknowns[node] = isUnknown ? unknownCount++ : NO_UNKNOWN;
         }
-        unknownCount = found.size();
-        for (int i = 0; i < unknownCount; i++) {
-            unknowns[found.get(i)] = unknownCount - 1 - i;
-        }
-    }
-
-    private void walk(
-            int start,
-            boolean isReference,
-            List<List<Integer>> neighbours,
-            boolean[] seen,
-            List<Integer> found) {
-        Deque<Integer> waiting = new ArrayDeque<>(List.of(start));
-        seen[start] = true;
-        while (!waiting.isEmpty()) {
-            int node = waiting.removeFirst();
-            grounded[node] = isReference;
-            for (int next : neighbours.get(node)) {
-                if (!seen[next]) {
-                    seen[next] = true;
-                    found.add(next);
-                    waiting.add(next);
-                }
+        int[] places = new EliminationOrder(unknownCount, unknowns(from), unknowns(to)).places();
+        for (int node = 0; node < unknowns.length; node++) {
+            if (unknowns[node] != NO_UNKNOWN) {
+                unknowns[node] = places[unknowns[node]];
             }
         }
     }
 
-    private List<List<Integer>> neighbours() {
-        List<List<Integer>> neighbours = new ArrayList<>();
-        for (int node = 0; node < merged.length; node++) {
-            neighbours.add(new ArrayList<>());
-        }
-        for (Branch branch : branches) {
-            int from = rootOf(branch.from());
-            int to = rootOf(branch.to());
-            neighbours.get(from).add(to);
-            neighbours.get(to).add(from);
-        }
-        return neighbours;
+    private int[] unknowns(int[] nodes) {
+        return Arrays.stream(nodes).map(node -> unknowns[rootOf(node)]).toArray();
     }
 
-    /** The one node that stands for all nodes that are ideally joined with this one. */
-    int rootOf(String node) {
-        return root(number(node));
+    private int rootOf(int node) {
+        return root(merged, node);
+    }
+
+    int count() {
+        return merged.length;
+    }
+
+    /** Number of the node where the branch begins, ideal branches or not. */
+    int from(int branch) {
+        return from[branch];
+    }
+
+    /** Number of the node where the branch ends. */
+    int to(int branch) {
+        return to[branch];
+    }
+
+    /** For every branch the unknown where it begins, negative where that is a node at zero volts. */
+    int[] unknownsFrom() {
+        return unknowns(from);
+    }
+
+    /** For every branch the unknown where it ends, negative where that is a node at zero volts. */
+    int[] unknownsTo() {
+        return unknowns(to);
     }
 
     boolean knows(String node) {
         return numbers.containsKey(node);
     }
 
-    /** Whether something connects the node with the reference. */
+    /** Whether something connects the node with the reference; false for a node that the net does not have. */
     boolean isGrounded(String node) {
-        return grounded[rootOf(node)];
+        Integer number = numbers.get(node);
+        return number != null && root(parts, number) == REFERENCE;
     }
 
     /** Number of the unknown, negative for a node at zero volts. */
     int unknown(String node) {
-        return unknowns[rootOf(node)];
+        return unknowns[rootOf(numbers.getOrDefault(node, REFERENCE))];
     }
 
     int unknownCount() {
