@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.electrical.simulation.Behaviours;
 import org.loomwright.core.electrical.simulation.ElectricalSettings;
+import org.loomwright.core.electrical.simulation.ElectricalSettings.GeneratorOutput;
 import org.loomwright.core.electrical.simulation.Element;
 import org.loomwright.core.electrical.simulation.Placed;
 import org.loomwright.core.electrical.simulation.Readings;
@@ -30,9 +31,9 @@ public final class ChargingBalances {
 
     private final Loom loom;
     private final Catalogue catalogue;
-    private final Behaviours behaviours;
     private final ElectricalSettings electrical;
     private final ChargingSettings settings;
+    private final List<GeneratorOutput> generators;
 
     /**
      * @param loom a proven loom
@@ -49,9 +50,15 @@ public final class ChargingBalances {
             ChargingSettings settings) {
         this.loom = loom;
         this.catalogue = catalogue;
-        this.behaviours = behaviours;
         this.electrical = electrical;
         this.settings = settings;
+        this.generators =
+                loom.devices().values().stream()
+                        .flatMap(device -> behaviours.of(device).stream())
+                        .filter(element -> element.element() == Element.GENERATOR)
+                        .map(Placed::device)
+                        .map(electrical::outputOf)
+                        .toList();
     }
 
     /**
@@ -96,11 +103,7 @@ public final class ChargingBalances {
     }
 
     private Current output(Engine engine) {
-        return loom.devices().values().stream()
-                .flatMap(device -> behaviours.of(device).stream())
-                .filter(element -> element.element() == Element.GENERATOR)
-                .map(Placed::device)
-                .map(electrical::outputOf)
+        return generators.stream()
                 .map(
                         output ->
                                 switch (engine) {

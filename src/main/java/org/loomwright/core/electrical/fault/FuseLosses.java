@@ -9,6 +9,7 @@ import org.loomwright.core.loom.Loom;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,27 +26,52 @@ import java.util.TreeSet;
  */
 public final class FuseLosses {
 
-    private final Map<String, List<Edge>> edges = new HashMap<>();
-    private final List<Placed> elements = new ArrayList<>();
+    private final Map<String, Integer> nodes = new HashMap<>();
+    private final List<List<Edge>> edges = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
     private final Set<String> relays = new HashSet<>();
+    private final int body;
 
     /** A way from node to node: a wire, or a conductor of a device. */
-    private record Edge(String to, @Nullable Placed element) {}
+    private record Edge(int to, @Nullable Placed element) {}
+
+    /** An element with its nodes. */
+    private record Part(Placed placed, int from, int to) {
+
+        boolean is(Element element) {
+            return placed.element() == element;
+        }
+    }
 
     /**
      * @param loom a proven loom
      * @param behaviours what devices do
      */
     public FuseLosses(Loom loom, Behaviours behaviours) {
-        loom.wires().values().forEach(wire -> join(wire.a().place(), wire.b().place(), null));
-        loom.devices().values().forEach(device -> elements.addAll(behaviours.of(device)));
-        for (Placed element : elements) {
-            if (isConductor(element)) {
-                join(element.fromNode(), element.toNode(), element);
-            }
-            if (element.element() == Element.COIL) {
-                relays.add(element.device().id());
-            }
+        body = node(Behaviour.BODY);
+        loom.wires()
+                .values()
+                .forEach(wire -> join(node(wire.a().place()), node(wire.b().place()), null));
+        loom.devices().values().forEach(device -> behaviours.of(device).forEach(this::add));
+    }
+
+    private int node(String name) {
+        Integer known = nodes.putIfAbsent(name, nodes.size());
+        if (known != null) {
+            return known;
+        }
+        edges.add(new ArrayList<>());
+        return nodes.size() - 1;
+    }
+
+    private void add(Placed element) {
+        Part part = new Part(element, node(element.fromNode()), node(element.toNode()));
+        parts.add(part);
+        if (isConductor(element)) {
+            join(part.from(), part.to(), element);
+        }
+        if (element.element() == Element.COIL) {
+            relays.add(element.device().id());
         }
     }
 
@@ -56,81 +82,81 @@ public final class FuseLosses {
         };
     }
 
-    private void join(String one, String other, @Nullable Placed element) {
-        edges.computeIfAbsent(one, node -> new ArrayList<>()).add(new Edge(other, element));
-        edges.computeIfAbsent(other, node -> new ArrayList<>()).add(new Edge(one, element));
+    private void join(int one, int other, @Nullable Placed element) {
+        edges.get(one).add(new Edge(other, element));
+        edges.get(other).add(new Edge(one, element));
     }
 
     /** @return every fuse of the loom, in the order of devices and points */
     public List<FuseLoss> all() {
-        return elements.stream()
-                .filter(element -> element.element() == Element.FUSE)
-                .map(fuse -> new FuseLoss(fuse.device().id(), fuse.from(), fuse.to(), dark(fuse)))
+        BitSet before = live(null);
+        return parts.stream()
+                .filter(part -> part.is(Element.FUSE))
+                .map(Part::placed)
+                .map(
+                        fuse ->
+                                new FuseLoss(
+                                        fuse.device().id(),
+                                        fuse.from(),
+                                        fuse.to(),
+                                        dark(fuse, before)))
                 .toList();
     }
 
-    private SortedSet<String> dark(Placed fuse) {
-        Set<String> before = live(null);
-        Set<String> after = live(fuse);
+    private SortedSet<String> dark(Placed fuse, BitSet before) {
+        BitSet lost = (BitSet) before.clone();
+        lost.andNot(live(fuse));
         SortedSet<String> dark = new TreeSet<>();
-        for (Placed element : elements) {
-            boolean loses =
-                    loses(element.fromNode(), before, after)
-                            || loses(element.toNode(), before, after);
-            if (element.element() == Element.LOAD && loses) {
-                dark.add(element.device().id());
+        for (Part part : parts) {
+            if (part.is(Element.LOAD) && (lost.get(part.from()) || lost.get(part.to()))) {
+                dark.add(part.placed().device().id());
             }
         }
         return dark;
     }
 
-    private static boolean loses(String node, Set<String> before, Set<String> after) {
-        return before.contains(node) && !after.contains(node);
-    }
-
     /** The nodes that a source reaches without that fuse, once every relay without a feed has let go. */
-    private Set<String> live(@Nullable Placed without) {
+    private BitSet live(@Nullable Placed without) {
         Set<String> resting = new HashSet<>();
         while (true) {
-            Set<String> live = walk(without, resting);
-            Set<String> fed = new HashSet<>();
-            for (Placed element : elements) {
-                if (element.element() == Element.COIL
-                        && (live.contains(element.fromNode()) || live.contains(element.toNode()))) {
-                    fed.add(element.device().id());
+            BitSet live = walk(without, resting);
+            Set<String> letGo = new HashSet<>(relays);
+            for (Part part : parts) {
+                if (part.is(Element.COIL) && (live.get(part.from()) || live.get(part.to()))) {
+                    letGo.remove(part.placed().device().id());
                 }
             }
-            Set<String> letGo = new HashSet<>(relays);
-            letGo.removeAll(fed);
             if (!resting.addAll(letGo)) {
                 return live;
             }
         }
     }
 
-    private Set<String> walk(@Nullable Placed without, Set<String> resting) {
-        Set<String> live = new HashSet<>();
-        Deque<String> waiting = new ArrayDeque<>();
-        for (Placed element : elements) {
-            if (isSource(element) && live.add(element.fromNode())) {
-                waiting.add(element.fromNode());
-            }
-        }
+    private BitSet walk(@Nullable Placed without, Set<String> resting) {
+        BitSet live = new BitSet(edges.size());
+        Deque<Integer> waiting = new ArrayDeque<>();
+        parts.stream()
+                .filter(FuseLosses::isSource)
+                .forEach(part -> reach(part.from(), live, waiting));
         while (!waiting.isEmpty()) {
-            for (Edge edge : edges.getOrDefault(waiting.removeFirst(), List.of())) {
-                boolean isWay =
-                        !edge.to().equals(Behaviour.BODY)
-                                && isWhole(edge.element(), without, resting);
-                if (isWay && live.add(edge.to())) {
-                    waiting.add(edge.to());
+            for (Edge edge : edges.get(waiting.removeFirst())) {
+                if (edge.to() != body && isWhole(edge.element(), without, resting)) {
+                    reach(edge.to(), live, waiting);
                 }
             }
         }
         return live;
     }
 
-    private static boolean isSource(Placed element) {
-        return element.element() == Element.SOURCE || element.element() == Element.GENERATOR;
+    private static void reach(int node, BitSet live, Deque<Integer> waiting) {
+        if (!live.get(node)) {
+            live.set(node);
+            waiting.add(node);
+        }
+    }
+
+    private static boolean isSource(Part part) {
+        return part.is(Element.SOURCE) || part.is(Element.GENERATOR);
     }
 
     private static boolean isWhole(

@@ -68,11 +68,27 @@ public final class ShortCircuits {
             ElectricalTables tables,
             Behaviours behaviours,
             FaultSettings settings) {
+        this(loom, catalogue, tables, settings, new FuseLosses(loom, behaviours).all());
+    }
+
+    /**
+     * @param loom a proven loom
+     * @param catalogue the tables that it refers to
+     * @param tables what the tables say about current
+     * @param settings what is taken for granted
+     * @param losses what goes dark with each fuse of that loom
+     */
+    public ShortCircuits(
+            Loom loom,
+            Catalogue catalogue,
+            ElectricalTables tables,
+            FaultSettings settings,
+            List<FuseLoss> losses) {
         this.loom = loom;
         this.catalogue = catalogue;
         this.tables = tables;
         this.settings = settings;
-        for (FuseLoss loss : new FuseLosses(loom, behaviours).all()) {
+        for (FuseLoss loss : losses) {
             dark.put(key(loss.device(), loss.from(), loss.to()), loss.dark());
         }
     }
@@ -108,10 +124,13 @@ public final class ShortCircuits {
         Function<String, Drawn> at = place -> drawn.computeIfAbsent(place, net::at);
         List<ShortCircuit> shorts = new ArrayList<>();
         for (Wire wire : loom.wires().values()) {
+            if (!isLive(net.open(wire.a().place())) && !isLive(net.open(wire.b().place()))) {
+                continue;
+            }
             Drawn a = at.apply(wire.a().place());
             Drawn b = at.apply(wire.b().place());
             Drawn far = carried(a, wire) > carried(b, wire) ? a : b;
-            if (carried(far, wire) > 0 && isLive(far) && !isBehindLoad(far)) {
+            if (carried(far, wire) > 0 && isLive(far.open()) && !isBehindLoad(far)) {
                 shorts.add(shortCircuit(wire, far, net));
             }
         }
@@ -127,9 +146,9 @@ public final class ShortCircuits {
     }
 
     /** A return carries next to no voltage against the body; a feed has nearly all of the system's. */
-    private boolean isLive(Drawn drawn) {
+    private boolean isLive(Voltage open) {
         Voltage system = loom.document().vehicle().system();
-        return 2 * Math.abs(drawn.open().millivolts()) > system.millivolts();
+        return 2 * Math.abs(open.millivolts()) > system.millivolts();
     }
 
     private static boolean isBehindLoad(Drawn drawn) {

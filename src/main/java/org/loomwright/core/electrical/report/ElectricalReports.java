@@ -7,14 +7,14 @@ import org.loomwright.core.electrical.check.ElectricalFinding;
 import org.loomwright.core.electrical.check.current.Additions;
 import org.loomwright.core.electrical.check.current.CheckedFinding;
 import org.loomwright.core.electrical.check.current.CurrentChecks;
+import org.loomwright.core.electrical.fault.FuseLoss;
 import org.loomwright.core.electrical.fault.FuseLosses;
 import org.loomwright.core.electrical.fault.ShortCircuit;
 import org.loomwright.core.electrical.fault.ShortCircuitFindings;
 import org.loomwright.core.electrical.fault.ShortCircuits;
 import org.loomwright.core.electrical.simulation.Readings;
 import org.loomwright.core.electrical.simulation.Readings.WireReading;
-import org.loomwright.core.electrical.simulation.Scenario;
-import org.loomwright.core.electrical.simulation.ShortedNet;
+import org.loomwright.core.electrical.simulation.SettledLoom;
 import org.loomwright.core.electrical.simulation.Simulation;
 import org.loomwright.core.electrical.simulation.StandardScenario;
 import org.loomwright.core.electrical.structure.Newcomers;
@@ -71,12 +71,14 @@ public final class ElectricalReports {
      * @return the report
      */
     public ElectricalReport of(Loom recorded, Loom loom, Changes changes) {
-        Map<String, Readings> before = readings(recorded);
+        List<SettledLoom> settled = settled(loom);
         boolean isRecorded = recorded.equals(loom);
-        Map<String, Readings> now = isRecorded ? before : readings(loom);
+        Map<String, Readings> now = readings(settled);
+        Map<String, Readings> before = isRecorded ? now : readings(settled(recorded));
         List<ChargingBalance> balancesBefore = balances(recorded, before);
         List<ChargingBalance> balances = isRecorded ? balancesBefore : balances(loom, now);
-        List<ShortCircuit> shorts = shorts(loom);
+        List<FuseLoss> losses = new FuseLosses(loom, basis.behaviours()).all();
+        List<ShortCircuit> shorts = shorts(loom, settled, losses);
         Tracing tracing = basis.tracing(loom);
         List<CheckedFinding> findings =
                 new ArrayList<>(currents(recorded, loom, tracing, before, now, changes));
@@ -94,16 +96,23 @@ public final class ElectricalReports {
                 findings.stream().sorted(WORST_FIRST).toList(),
                 wires(loom, now),
                 shorts,
-                new FuseLosses(loom, basis.behaviours()).all());
+                losses);
     }
 
     /** Of scenarios in which the loom can be, which are all but those of a table that does not fit it. */
-    private Map<String, Readings> readings(Loom loom) {
+    private List<SettledLoom> settled(Loom loom) {
         Simulation simulation = basis.simulation(loom);
+        return basis.scenarios().of(loom, basis.catalogue()).stream()
+                .map(simulation::settle)
+                .flatMap(outcome -> accepted(outcome).stream())
+                .toList();
+    }
+
+    private static Map<String, Readings> readings(List<SettledLoom> settled) {
         Map<String, Readings> readings = new LinkedHashMap<>();
-        for (Scenario scenario : basis.scenarios().of(loom, basis.catalogue())) {
-            accepted(simulation.run(scenario)).ifPresent(it -> readings.put(scenario.name(), it));
-        }
+        settled.stream()
+                .map(SettledLoom::readings)
+                .forEach(it -> readings.put(it.scenario().name(), it));
         return readings;
     }
 
@@ -194,15 +203,9 @@ public final class ElectricalReports {
                 .findings();
     }
 
-    private List<ShortCircuit> shorts(Loom loom) {
-        Simulation simulation = basis.simulation(loom);
-        List<ShortedNet> nets = new ArrayList<>();
-        for (Scenario scenario : basis.scenarios().of(loom, basis.catalogue())) {
-            accepted(simulation.shorted(scenario)).ifPresent(nets::add);
-        }
-        return new ShortCircuits(
-                        loom, basis.catalogue(), basis.tables(), basis.behaviours(), basis.faults())
-                .worst(nets);
+    private List<ShortCircuit> shorts(Loom loom, List<SettledLoom> settled, List<FuseLoss> losses) {
+        return new ShortCircuits(loom, basis.catalogue(), basis.tables(), basis.faults(), losses)
+                .worst(settled.stream().map(SettledLoom::shorted).toList());
     }
 
     private List<ElectricalFinding> shortFindings(

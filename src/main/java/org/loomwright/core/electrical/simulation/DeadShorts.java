@@ -34,7 +34,7 @@ final class DeadShorts {
                 others.add(element.id());
             }
         }
-        settled.branches().values().stream()
+        settled.network().branches().stream()
                 .filter(branch -> !others.contains(branch.id()))
                 .sorted((one, other) -> one.id().compareTo(other.id()))
                 .forEach(this::join);

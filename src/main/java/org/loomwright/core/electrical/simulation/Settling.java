@@ -48,17 +48,25 @@ final class Settling {
      * Where it ended.
      *
      * @param state the last state
-     * @param branches the net in that state, by id
+     * @param wires the branches that are wires
+     * @param network the net in that state: the wires and the elements
      * @param elements the elements that have a branch in it
      * @param solution its solution
      * @param restless devices that never come to rest, in the order of their ids
      */
     record Settled(
             State state,
-            Map<String, Branch> branches,
+            List<Branch> wires,
+            Network network,
             List<Placed> elements,
             NetworkSolution solution,
-            List<String> restless) {}
+            List<String> restless) {
+
+        /** The branch of one of its elements or wires. */
+        Branch branch(String id) {
+            return network.findBranch(id).orElseThrow();
+        }
+    }
 
     Settled settle() {
         List<Branch> wires = circuit.wires(scenario.conductors());
@@ -74,7 +82,8 @@ final class Settling {
             if (seen.contains(next)) {
                 return new Settled(
                         state,
-                        now.branches(),
+                        wires,
+                        now.network(),
                         now.elements(),
                         now.solution(),
                         changing(seen, next));
@@ -114,10 +123,8 @@ final class Settling {
                                 joined.add(element);
                             });
         }
-        Map<String, Branch> branches = new HashMap<>();
-        net.forEach(branch -> branches.put(branch.id(), branch));
-        NetworkSolution solution = new Network(Behaviour.BODY, net).solve(solver);
-        return new Settled(state, branches, joined, solution, List.of());
+        Network network = new Network(Behaviour.BODY, net);
+        return new Settled(state, wires, network, joined, network.solve(solver), List.of());
     }
 
     private State next(Settled now) {
@@ -142,12 +149,11 @@ final class Settling {
     private boolean pullsIn(Placed element, Settled now) {
         return switch (element.element()) {
             case COIL -> {
-                Branch coil = now.branches().get(element.id());
+                Branch coil = now.branch(element.id());
                 boolean held = now.state().pulledIn().contains(element.device().id());
                 Ratio share = held ? settings.dropOut() : settings.pullIn();
-                yield coil != null
-                        && Math.abs(now.solution().across(coil).millivolts())
-                                >= share.toDouble() * system.millivolts();
+                yield Math.abs(now.solution().across(coil).millivolts())
+                        >= share.toDouble() * system.millivolts();
             }
             case SENSE ->
                     Math.abs(now.solution().current(element.id()).milliamperes())
@@ -226,8 +232,10 @@ final class Settling {
     }
 
     private static double liveVolts(Placed generator, Settled now) {
-        Branch branch = now.branches().get(generator.id());
-        return branch == null ? 0 : -now.solution().across(branch).toDoubleVolts();
+        return now.network()
+                .findBranch(generator.id())
+                .map(branch -> -now.solution().across(branch).toDoubleVolts())
+                .orElse(0.0);
     }
 
     private static List<String> changing(Set<State> seen, State again) {

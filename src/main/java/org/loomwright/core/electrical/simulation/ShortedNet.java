@@ -75,7 +75,7 @@ public final class ShortedNet {
         wires.forEach(wire -> this.wires.put(Circuit.idOf(wire), wire));
         settled.elements().forEach(element -> elements.put(element.id(), element));
         State state = settled.state().atFullOutput();
-        List<Branch> net = new ArrayList<>(circuit.wires(scenario.conductors()));
+        List<Branch> net = new ArrayList<>(settled.wires());
         for (Placed element : settled.elements()) {
             circuit.branch(element, scenario, state).ifPresent(net::add);
         }
@@ -98,6 +98,16 @@ public final class ShortedNet {
     private boolean isCutOut(String branch) {
         Placed element = elements.get(branch);
         return element != null && element.element() == Element.CUT_OUT;
+    }
+
+    /**
+     * @param place {@code device/point}
+     * @return its voltage against the body before, of two where a cut-out may open the one farther from zero
+     */
+    public Voltage open(String place) {
+        Voltage open = joined.open(place);
+        Voltage cut = cutOut.map(net -> net.open(place)).orElse(Voltage.ZERO);
+        return Math.abs(cut.millivolts()) > Math.abs(open.millivolts()) ? cut : open;
     }
 
     /** @return the scenario that the loom is in */

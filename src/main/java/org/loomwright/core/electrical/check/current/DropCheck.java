@@ -24,6 +24,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,54 +43,66 @@ final class DropCheck {
     private final Catalogue catalogue;
     private final CurrentRules rules;
     private final WireResistance resistance;
+    private final Map<String, List<Loaded>> now;
 
     DropCheck(Compared looms, Catalogue catalogue, CurrentRules rules, WireResistance resistance) {
         this.looms = looms;
         this.catalogue = catalogue;
         this.rules = rules;
         this.resistance = resistance;
+        this.now = byLoad(looms.now());
     }
 
-    /** A load where it loses most. */
-    private record Worst(LoadPath path, Observed where) {}
+    /** A load in one scenario. */
+    private record Loaded(LoadPath path, Observed where) {}
 
     List<Problem> find() {
-        Map<String, Worst> worst = worst(looms.now());
-        Map<String, Worst> before = looms.recorded() == null ? Map.of() : worst(looms.recorded());
+        Map<String, Loaded> before = new HashMap<>();
+        if (looms.recorded() != null) {
+            byLoad(looms.recorded()).forEach((key, all) -> before.put(key, worst(all)));
+        }
         List<Problem> problems = new ArrayList<>();
-        worst.forEach(
-                (key, one) -> judge(one, shareBefore(key, one, before)).ifPresent(problems::add));
+        now.forEach(
+                (key, all) -> {
+                    Loaded worst = worst(all);
+                    judge(worst, shareBefore(key, worst, before)).ifPresent(problems::add);
+                });
         return problems;
     }
 
-    private static Map<String, Worst> worst(Observations loom) {
-        Map<String, Worst> worst = new TreeMap<>();
+    /** Every load in the scenarios in which it is on, in their order. */
+    private static Map<String, List<Loaded>> byLoad(Observations loom) {
+        Map<String, List<Loaded>> byLoad = new TreeMap<>();
         for (Observed scenario : loom.scenarios()) {
             for (LoadPath path : scenario.paths()) {
-                worst.merge(
-                        path.key(),
-                        new Worst(path, scenario),
-                        (one, other) -> share(other) > share(one) ? other : one);
+                byLoad.computeIfAbsent(path.key(), key -> new ArrayList<>())
+                        .add(new Loaded(path, scenario));
             }
         }
-        return worst;
+        return byLoad;
     }
 
-    private static double share(Worst worst) {
+    private static Loaded worst(List<Loaded> all) {
+        return all.stream()
+                .reduce((one, other) -> share(other) > share(one) ? other : one)
+                .orElseThrow();
+    }
+
+    private static double share(Loaded worst) {
         return worst.path().share().toDouble();
     }
 
     /** Not a number where nobody knows. */
-    private double shareBefore(String key, Worst now, Map<String, Worst> before) {
+    private double shareBefore(String key, Loaded now, Map<String, Loaded> before) {
         if (looms.recorded() == null) {
             return looms.additions().equals(Additions.NONE) ? share(now) : Double.NaN;
         }
-        Worst recorded = before.get(key);
+        Loaded recorded = before.get(key);
         return recorded == null ? Double.NaN : share(recorded);
     }
 
     /** A share within the limit says nothing of a scenario that the recorded loom was not simulated in. */
-    private double useBefore(double before, double limit, Worst now) {
+    private double useBefore(double before, double limit, Loaded now) {
         boolean isKnown =
                 looms.recorded() == null
                         || before > limit
@@ -97,7 +110,7 @@ final class DropCheck {
         return isKnown ? before / limit : Double.NaN;
     }
 
-    private Optional<Problem> judge(Worst worst, double before) {
+    private Optional<Problem> judge(Loaded worst, double before) {
         Device device = looms.now().loom().getDevice(worst.path().load().device());
         DropLimit limits = rules.drop(kindOf(worst.path(), device));
         double share = share(worst);
@@ -127,7 +140,7 @@ final class DropCheck {
     }
 
     private Problem problem(
-            Worst worst, Device device, DropLimit limits, Blame blame, double before) {
+            Loaded worst, Device device, DropLimit limits, Blame blame, double before) {
         String text =
                 "%s The limit is %s (%s).%s"
                         .formatted(
@@ -144,7 +157,7 @@ final class DropCheck {
         return Double.isNaN(before) ? "" : Words.of(Ratio.rounded(before, RoundingMode.HALF_UP));
     }
 
-    private Problem note(Worst worst, Device device, DropLimit limits) {
+    private Problem note(Loaded worst, Device device, DropLimit limits) {
         String text =
                 "%s It keeps within the limit of %s, but new work should aim at %s (%s)."
                         .formatted(
@@ -156,7 +169,7 @@ final class DropCheck {
     }
 
     private static ElectricalFinding finding(
-            Severity severity, Worst worst, Device device, String text, Sourced<Ratio> limit) {
+            Severity severity, Loaded worst, Device device, String text, Sourced<Ratio> limit) {
         return new ElectricalFinding(
                 new Finding(
                         "electrical.voltage-drop",
@@ -172,7 +185,7 @@ final class DropCheck {
                         : Problem.NO_SINGLE_CHANGE);
     }
 
-    private static String lost(Worst worst, Device device) {
+    private static String lost(Loaded worst, Device device) {
         LoadPath path = worst.path();
         String where =
                 path.worstWire()
@@ -198,7 +211,7 @@ final class DropCheck {
         return BigDecimal.valueOf(edge.millivolts(), 3).toPlainString();
     }
 
-    private Cure cure(Worst worst, Ratio limit) {
+    private Cure cure(Loaded worst, Ratio limit) {
         String key = worst.path().key();
         return new Cure(
                 (trial, readings) -> holds(trial.loom(), readings, key, limit),
@@ -209,15 +222,12 @@ final class DropCheck {
     }
 
     private List<Observed> broken(String key, Ratio limit) {
-        Map<Observed, Ratio> broken = new LinkedHashMap<>();
-        for (Observed scenario : looms.now().scenarios()) {
-            scenario.paths().stream()
-                    .filter(path -> path.key().equals(key))
-                    .filter(path -> path.share().compareTo(limit) > 0)
-                    .forEach(path -> broken.put(scenario, path.share()));
-        }
-        Comparator<Observed> byShare = Comparator.comparing(broken::get);
-        return broken.keySet().stream().sorted(byShare.reversed()).toList();
+        Comparator<Loaded> byShare = Comparator.comparing(worst -> worst.path().share());
+        return now.getOrDefault(key, List.of()).stream()
+                .filter(load -> load.path().share().compareTo(limit) > 0)
+                .sorted(byShare.reversed())
+                .map(Loaded::where)
+                .toList();
     }
 
     private static boolean holds(Loom changed, Readings readings, String key, Ratio limit) {
@@ -227,7 +237,7 @@ final class DropCheck {
     }
 
     /** By calculation with the current as it is: what a size loses is in proportion to its resistance. */
-    private Map<String, Predicate<ConductorSize>> thicker(Worst worst, Ratio limit) {
+    private Map<String, Predicate<ConductorSize>> thicker(Loaded worst, Ratio limit) {
         LoadPath path = worst.path();
         double tooMuch = path.lost().millivolts() - limit.toDouble() * path.supply().millivolts();
         Temperature conductors = worst.where().flow().readings().scenario().conductors();
