@@ -24,9 +24,17 @@ final class NextTracer {
     private static final Provenance RULE =
             new Provenance(Status.MEMORY, "own rule for a free tracer");
 
+    private static final Comparator<Free> BEST_FIRST =
+            Comparator.comparingInt(Free::otherUses)
+                    .thenComparingInt(Free::confusable)
+                    .thenComparing(Comparator.comparingInt(Free::leastDistance).reversed());
+
     private final ColourCode code;
     private final Catalogue catalogue;
     private final Set<WireColour> neighbours;
+
+    /** A colour that is free, with what speaks against it, the weightiest first, and for it. */
+    private record Free(WireColour colour, int otherUses, int confusable, int leastDistance) {}
 
     NextTracer(ColourCode code, Catalogue catalogue, Set<WireColour> neighbours) {
         this.code = code;
@@ -40,13 +48,14 @@ final class NextTracer {
                 .filter(tracer -> !tracer.letters().equals(body))
                 .map(tracer -> new WireColour(body, tracer.letters()))
                 .filter(colour -> !neighbours.contains(colour))
-                .sorted(
-                        Comparator.comparingInt(this::otherUses)
-                                .thenComparingInt(this::confusable)
-                                .thenComparing(
-                                        Comparator.comparingInt(this::leastDistance).reversed()))
-                .map(colour -> new Choice(colour, reason(colour), RULE))
+                .map(this::judged)
+                .sorted(BEST_FIRST)
+                .map(free -> new Choice(free.colour(), reason(free.colour()), RULE))
                 .toList();
+    }
+
+    private Free judged(WireColour colour) {
+        return new Free(colour, otherUses(colour), confusable(colour), leastDistance(colour));
     }
 
     /** 0 where the list has no use for the colour, 1 where one is remembered, 2 where one is published. */
@@ -72,7 +81,7 @@ final class NextTracer {
     }
 
     private boolean isLike(String one, String other) {
-        return one.equals(other) || !code.between(one, other).isEmpty();
+        return one.equals(other) || code.areAlike(one, other);
     }
 
     private int leastDistance(WireColour colour) {

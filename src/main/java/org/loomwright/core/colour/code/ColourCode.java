@@ -7,6 +7,7 @@ import org.loomwright.core.electrical.tracing.Supply;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,7 @@ public final class ColourCode {
     private final Map<WireColour, List<ColourFunction>> functions = new LinkedHashMap<>();
     private final List<SupplyColour> supplies;
     private final List<LookAlike> lookAlikes;
+    private final Map<String, Set<String>> alike = new HashMap<>();
 
     /**
      * @param catalogue basic colours and services that the rows refer to
@@ -42,6 +44,10 @@ public final class ColourCode {
             List<LookAlike> lookAlikes) {
         this.supplies = List.copyOf(supplies);
         this.lookAlikes = List.copyOf(lookAlikes);
+        for (LookAlike row : lookAlikes) {
+            alike.computeIfAbsent(row.a(), letters -> new HashSet<>()).add(row.b());
+            alike.computeIfAbsent(row.b(), letters -> new HashSet<>()).add(row.a());
+        }
         supplies.forEach(row -> checkColour(row.colour(), catalogue));
         functions.forEach(row -> add(row, catalogue));
         checkLookAlikes(catalogue);
@@ -149,6 +155,11 @@ public final class ColourCode {
     /** @return whether the body of the colour is the one that goes to earth */
     public boolean hasEarthBody(WireColour colour) {
         return earth().colour().body().equals(colour.body());
+    }
+
+    /** @return whether these two basic colours are ever taken for one another */
+    public boolean areAlike(String one, String other) {
+        return alike.getOrDefault(one, Set.of()).contains(other);
     }
 
     /** @return when these two basic colours are taken for one another */
