@@ -1,0 +1,4 @@
+@NullMarked
+package org.loomwright.core.electrical.report;
+
+import org.jspecify.annotations.NullMarked;
