@@ -16,7 +16,10 @@ import org.loomwright.core.loom.FittedFuse;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.quantity.Current;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 
 /**
@@ -34,19 +37,37 @@ record FuseUnit(
     /** Every place for a fuse that the readings show, in the order of devices and points. */
     static List<FuseUnit> of(
             Loom loom, Tracing tracing, ElectricalTables tables, List<Observed> scenarios) {
+        Map<String, List<WireTrace>> behind = behindFuses(tracing);
         TreeMap<String, FuseUnit> units = new TreeMap<>();
         for (Observed scenario : scenarios) {
             for (ElementReading reading : scenario.flow().readings().of(Element.FUSE)) {
                 units.computeIfAbsent(
                         Flow.place(reading.device(), reading.from()),
-                        place -> of(loom, tracing, tables, reading));
+                        place -> of(loom, behind, tables, reading));
             }
         }
         return List.copyOf(units.values());
     }
 
+    /** Live wires by the device with the last fuse on their way, in the order of their ids. */
+    private static Map<String, List<WireTrace>> behindFuses(Tracing tracing) {
+        Map<String, List<WireTrace>> behind = new HashMap<>();
+        for (WireTrace trace : tracing.all()) {
+            if (trace.role() == Role.LIVE) {
+                trace.fuse()
+                        .map(Passed::device)
+                        .map(device -> behind.computeIfAbsent(device, id -> new ArrayList<>()))
+                        .ifPresent(wires -> wires.add(trace));
+            }
+        }
+        return behind;
+    }
+
     private static FuseUnit of(
-            Loom loom, Tracing tracing, ElectricalTables tables, ElementReading reading) {
+            Loom loom,
+            Map<String, List<WireTrace>> behind,
+            ElectricalTables tables,
+            ElementReading reading) {
         Device device = loom.getDevice(reading.device());
         FuseRating fuse =
                 device.particulars().fuses().stream()
@@ -55,8 +76,7 @@ record FuseUnit(
                         .map(fitted -> FuseMarking.read(tables, fitted.style(), fitted.marked()))
                         .orElse(null);
         List<String> wires =
-                tracing.all().stream()
-                        .filter(trace -> trace.role() == Role.LIVE)
+                behind.getOrDefault(device.id(), List.of()).stream()
                         .filter(trace -> trace.fuse().filter(it -> is(it, reading)).isPresent())
                         .map(WireTrace::wire)
                         .toList();
