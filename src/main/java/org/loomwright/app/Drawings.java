@@ -3,6 +3,8 @@ package org.loomwright.app;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.analysis.LoomAnalysis;
 import org.loomwright.core.bundle.SegmentBundle;
+import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.loom.Loom;
 import org.loomwright.document.drawing.CrossSectionDrawing;
 import org.loomwright.document.drawing.LoomDrawing;
 import org.loomwright.document.drawing.Sheet;
@@ -50,7 +52,7 @@ public class Drawings {
         if (bundle == null) {
             throw new NotFoundException("segment", segment);
         }
-        return CrossSectionDrawing.of(bundle, analyses.catalogue());
+        return CrossSectionDrawing.of(bundle, catalogue(loom.loom()));
     }
 
     /**
@@ -63,8 +65,13 @@ public class Drawings {
         return change.segments().stream()
                 .filter(candidate -> candidate.segment().equals(segment))
                 .findFirst()
-                .map(found -> CrossSectionDrawing.of(found, analyses.catalogue()))
+                .map(found -> CrossSectionDrawing.of(found, catalogue(change.after().loom())))
                 .orElseThrow(() -> new NotFoundException("segment", segment));
+    }
+
+    /** With the colours that only this loom has. */
+    private Catalogue catalogue(Loom loom) {
+        return loom.document().coloured(analyses.catalogue());
     }
 
     /** @return the first digits of a hash, for the eye */

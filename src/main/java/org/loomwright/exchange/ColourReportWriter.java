@@ -25,7 +25,7 @@ public final class ColourReportWriter {
      */
     public ColourReportWriter(Loom loom, Catalogue catalogue) {
         this.loom = loom;
-        this.catalogue = catalogue;
+        this.catalogue = loom.document().coloured(catalogue);
     }
 
     /**

@@ -5,6 +5,7 @@ import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.finding.Outcome;
 import org.loomwright.core.finding.ThingKind;
 import org.loomwright.core.loom.Condition;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.EndToEnd;
@@ -61,7 +62,8 @@ public final class LoomReader {
                 json.list("segments", ThingKind.SEGMENT, LoomReader::segment),
                 json.list("devices", ThingKind.DEVICE, DeviceJson::read),
                 json.list("wires", ThingKind.WIRE, LoomReader::wire),
-                json.listIfAny("checks", ThingKind.CHECK, LoomReader::check));
+                json.listIfAny("checks", ThingKind.CHECK, LoomReader::check),
+                json.listIfAny("customColours", ThingKind.LOOM, LoomReader::customColour));
     }
 
     private static VehicleSheet vehicle(JsonThing json) {
@@ -184,6 +186,13 @@ public final class LoomReader {
                         json.findChoice("fitted", Fitting.class));
         json.refuseOthers();
         return end;
+    }
+
+    private static CustomColour customColour(JsonThing json) {
+        CustomColour colour =
+                new CustomColour(json.text("letters"), json.text("name"), json.text("swatch"));
+        json.refuseOthers();
+        return colour;
     }
 
     private static EndToEnd check(JsonThing json) {

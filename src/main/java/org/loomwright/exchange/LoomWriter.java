@@ -1,5 +1,6 @@
 package org.loomwright.exchange;
 
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.Finish;
@@ -14,7 +15,8 @@ import org.loomwright.core.loom.WireEnd;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Writes a loom document as JSON, the inverse of {@link LoomReader}: lists are always written, what is absent is left out. The
+ * Writes a loom document as JSON, the inverse of {@link LoomReader}: lists are always written, what is absent is left out, and so
+ * are own colours where there are none, so that documents from before there were any keep their hash. The
  * document is written in the order of its ids, so equal looms give equal JSON.
  */
 public final class LoomWriter {
@@ -37,6 +39,11 @@ public final class LoomWriter {
         json.set("devices", JsonParts.array(ordered.devices(), DeviceJson::write));
         json.set("wires", JsonParts.array(ordered.wires(), LoomWriter::wire));
         json.set("checks", JsonParts.array(ordered.checks(), LoomWriter::check));
+        if (!ordered.customColours().isEmpty()) {
+            json.set(
+                    "customColours",
+                    JsonParts.array(ordered.customColours(), LoomWriter::customColour));
+        }
         return json;
     }
 
@@ -127,6 +134,13 @@ public final class LoomWriter {
             json.put("fitted", JsonThing.kebab(end.fitted()));
         }
         return json;
+    }
+
+    private static ObjectNode customColour(CustomColour colour) {
+        return JsonParts.object()
+                .put("letters", colour.letters())
+                .put("name", colour.name())
+                .put("swatch", colour.swatch());
     }
 
     private static ObjectNode check(EndToEnd check) {

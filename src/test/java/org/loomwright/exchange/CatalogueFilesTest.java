@@ -66,7 +66,7 @@ class CatalogueFilesTest {
         assertThat(colour.body()).isEqualTo("LG");
         assertThat(colour.tracer()).isEqualTo("N");
         assertThat(catalogue.hasColour(colour)).isTrue();
-        assertThat(catalogue.hasColour(WireColour.parse("GX"))).isFalse();
+        assertThat(catalogue.hasColour(WireColour.parse("GXA"))).isFalse();
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.loomwright.core.loom.CustomColour;
 
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -75,6 +76,18 @@ class DemoSchemaTest {
     }
 
     @Test
+    void coloursOfTheLoomKeepToTheSchema() {
+        List<CustomColour> own =
+                List.of(
+                        new CustomColour("XD", "gold", "#c9a227"),
+                        new CustomColour("T", "reddish-brown", "#c8a06a"));
+        ObjectNode written =
+                LoomWriter.write(DemoFiles.document(DemoFiles.MAIN).withCustomColours(own));
+        ((ObjectNode) written.at("/wires/0")).put("colour", "GXD");
+        assertThat(check(loom, written)).isEmpty();
+    }
+
+    @Test
     void theAmendmentsThatTheWriterWritesKeepToTheSchema() {
         ObjectNode document = (ObjectNode) DemoFiles.json(DemoFiles.ADDITIONS);
         document.set("amendments", AmendmentWriter.write(DemoFiles.additions()));
@@ -118,6 +131,12 @@ class DemoSchemaTest {
                     /devices/0/points/0          | takes        | 51
                     /wires/0/a                   | fitted       | "later"
                     /wires/0                     | colour       | "L"
+                    /wires/0                     | colour       | "GX"
+                    /                            | customColours| [{"letters": "XD", "name": "gold"}]
+                    /                            | customColours| [{"letters": "GD", "name": "gold", "swatch": "#c9a227"}]
+                    /                            | customColours| [{"letters": "N", "name": "gold", "swatch": "#c9a227"}]
+                    /                            | customColours| [{"letters": "XD", "name": "24", "swatch": "#c9a227"}]
+                    /                            | customColours| [{"letters": "XD", "name": "gold", "swatch": "#C9A227"}]
                     /wires/0                     | condition    | "so-so"
                     /wires/0/a                   | way          | 3
                     """)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.testing.TestLooms;
 
@@ -231,5 +232,26 @@ class LoomReaderTest {
         assertThat(faults(json))
                 .extracting(finding -> finding.subject().pointer())
                 .containsExactlyInAnyOrder("/segments/0/lengthMm", "/vehicle/hand", "/datum");
+    }
+
+    @Test
+    void coloursOfTheLoomComeBackAndAreLeftOutWhereThereAreNone() {
+        assertThat(RIGHT).doesNotContain("customColours");
+        String gold = "{\"letters\":\"XD\",\"name\":\"gold\",\"swatch\":\"#c9a227\"}";
+        String coloured =
+                RIGHT.substring(0, RIGHT.length() - 1) + ",\"customColours\":[" + gold + "]}";
+
+        LoomDocument read =
+                StrictJson.parse(coloured.getBytes(StandardCharsets.UTF_8))
+                        .then(LoomReader::read)
+                        .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
+
+        assertThat(read.customColours()).containsExactly(new CustomColour("XD", "gold", "#c9a227"));
+        assertThat(LoomWriter.write(read).toString()).isEqualTo(coloured);
+        assertThat(LoomWriter.write(read.withCustomColours(List.of())).toString()).isEqualTo(RIGHT);
+        assertFault(
+                coloured.replace("\"swatch\"", "\"shade\":1,\"swatch\""),
+                "json.unknown-field",
+                "/customColours/0/shade");
     }
 }

@@ -15,6 +15,7 @@ import org.loomwright.app.StaleVersionException;
 import org.loomwright.app.StoredLoom;
 import org.loomwright.core.catalogue.FuseRating.FuseStyle;
 import org.loomwright.core.catalogue.WireColour;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.EarthPolarity;
@@ -130,6 +131,23 @@ class LoomStoreIntegrationTest {
                                 .document());
         create(content, NOON);
         assertThat(contents.get(content.hash())).isEqualTo(content.document().ordered());
+    }
+
+    @Test
+    void coloursOfTheLoomComeBackWithTheWiresThatHaveThem() {
+        LoomDocument document =
+                oneWire("XDT", "14/0.30")
+                        .document()
+                        .withCustomColours(
+                                List.of(
+                                        new CustomColour("XD", "gold", "#c9a227"),
+                                        new CustomColour("T", "tan", "#c8a06a")));
+        LoomContent content = Contents.of(document);
+        create(content, NOON);
+        LoomDocument read = contents.get(content.hash());
+        assertThat(read).isEqualTo(document.ordered());
+        assertThat(Contents.of(read).hash()).isEqualTo(content.hash());
+        assertThat(idsHaving("XDT")).hasSize(1);
     }
 
     @Test

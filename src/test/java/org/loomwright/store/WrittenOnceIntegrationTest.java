@@ -34,6 +34,7 @@ class WrittenOnceIntegrationTest {
             List.of(
                     "loom_content/name",
                     "vehicle_remark/remark",
+                    "custom_colour/name",
                     "node/name",
                     "segment/length_um",
                     "segment_tracer/yarn",
@@ -58,6 +59,7 @@ class WrittenOnceIntegrationTest {
                     values (repeat('a', 64), 1, 'loom', 'N1', 'Averley', 1950, 'right', 'positive', 12000)
                     """,
                     "insert into vehicle_remark values (1, 0, 'remark')",
+                    "insert into custom_colour values (1, 'XD', 'gold', '#c9a227')",
                     "insert into node values (1, 'N1', 'one'), (1, 'N2', 'two')",
                     """
                     insert into segment values (
@@ -99,6 +101,7 @@ class WrittenOnceIntegrationTest {
     private static final List<String> PARTS_FOR_OLD_CONTENT =
             List.of(
                     "insert into vehicle_remark values (1, 9, 'late')",
+                    "insert into custom_colour values (1, 'T', 'tan', '#c8a06a')",
                     "insert into node values (1, 'N9', 'late')",
                     """
                     insert into segment values (

@@ -125,7 +125,8 @@ final class Result {
                 segments,
                 working.devices().values().stream().map(Tracked::now).toList(),
                 working.wires().values().stream().map(Tracked::now).toList(),
-                stock.checks().stream().filter(speaks).toList());
+                stock.checks().stream().filter(speaks).toList(),
+                stock.customColours());
     }
 
     AmendedLoom amended(Loom proven) {

@@ -2,6 +2,7 @@ package org.loomwright.core.catalogue;
 
 import org.loomwright.core.quantity.Length;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.function.Function;
 public final class Catalogue {
 
     private final Map<String, BaseColour> colours;
+    private final Map<String, BaseColour> ownColours;
     private final Map<String, ConductorSize> sizes;
     private final Map<String, Covering> coverings;
     private final Map<String, TerminalType> terminals;
@@ -41,6 +43,7 @@ public final class Catalogue {
             List<Service> services,
             Parts parts) {
         this.colours = byName(colours, BaseColour::letters);
+        this.ownColours = Map.of();
         this.sizes = byName(sizes, ConductorSize::designation);
         this.coverings = byName(coverings, Covering::code);
         this.terminals = byName(terminals, TerminalType::code);
@@ -51,6 +54,31 @@ public final class Catalogue {
         this.services = byName(services, Service::code);
         this.parts = parts;
         checkParts();
+    }
+
+    private Catalogue(Catalogue printed, List<BaseColour> own) {
+        this.colours = printed.colours;
+        this.ownColours = byName(own, BaseColour::letters);
+        this.sizes = printed.sizes;
+        this.coverings = printed.coverings;
+        this.terminals = printed.terminals;
+        this.openingSizes = printed.openingSizes;
+        this.services = printed.services;
+        this.parts = printed.parts;
+        for (BaseColour colour : own) {
+            if (colours.containsKey(colour.letters())) {
+                throw new IllegalArgumentException("the code has " + colour.letters() + " itself");
+            }
+        }
+    }
+
+    /**
+     * @param own colours that one loom has beside those of the code, in the place of any that were given before
+     * @return the same tables, in which those can be found too
+     * @throws IllegalArgumentException if the code has one of the letters, or one stands twice
+     */
+    public Catalogue withOwnColours(List<BaseColour> own) {
+        return new Catalogue(this, own);
     }
 
     private void checkParts() {
@@ -76,9 +104,16 @@ public final class Catalogue {
         return map;
     }
 
-    /** @return every basic colour, in the order of the table */
+    /** @return every basic colour of the code, in the order of the table */
     public List<BaseColour> colours() {
         return List.copyOf(colours.values());
+    }
+
+    /** @return those of the code, then those that only one loom has */
+    public List<BaseColour> coloursWithOwn() {
+        List<BaseColour> all = new ArrayList<>(colours.values());
+        all.addAll(ownColours.values());
+        return List.copyOf(all);
     }
 
     /** @return every conductor size, in the order of the table */
@@ -119,15 +154,22 @@ public final class Catalogue {
         return services.values().stream().filter(service -> service.isIn(name)).findFirst();
     }
 
-    /** @return the basic colour with these letters, if the code has one */
+    /** @return the basic colour with these letters, if the code or the loom has one */
     public Optional<BaseColour> findColour(String letters) {
-        return Optional.ofNullable(colours.get(letters));
+        return Optional.ofNullable(colours.get(letters))
+                .or(() -> Optional.ofNullable(ownColours.get(letters)));
     }
 
-    /** @return whether body and tracer both stand in the code */
+    /** @return the colour that only the loom has, if these are its letters */
+    public Optional<BaseColour> findOwnColour(String letters) {
+        return Optional.ofNullable(ownColours.get(letters));
+    }
+
+    /** @return whether body and tracer are both known to the code or the loom */
     public boolean hasColour(WireColour colour) {
-        return colours.containsKey(colour.body())
-                && (colour.tracer() == null || colours.containsKey(colour.tracer()));
+        String tracer = colour.tracer();
+        return findColour(colour.body()).isPresent()
+                && (tracer == null || findColour(tracer).isPresent());
     }
 
     /** @return the conductor size, if there is one with this designation */

@@ -1,5 +1,6 @@
 package org.loomwright.core.colour;
 
+import org.loomwright.core.catalogue.BaseColour;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.colour.code.ColourCode;
 import org.loomwright.core.colour.code.ColourFunction;
@@ -16,8 +17,10 @@ import org.loomwright.core.loom.Wire;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Holds the recorded colour of every wire against what tracing says about it.
@@ -27,6 +30,7 @@ import java.util.stream.Collectors;
  *   <li>{@code colour.contradicts-function}: every published use of the colour is another one, and another colour is published for this.
  *   <li>{@code colour.not-in-code}: the list does not have this body with this tracer: a note on a wire that was recorded, a warning on a
  *       new one.
+ *   <li>{@code colour.custom}: body or tracer is a colour that only this loom has. Nothing says what such a body is fed from.
  * </ul>
  *
  * What rests on memory is a note. So is everything about a vehicle that is older than the scheme. A wire that tracing cannot place is
@@ -87,7 +91,10 @@ public final class ColourAudit {
     }
 
     private void checkCode(Wire wire, List<Finding> findings) {
-        if (code.functionsOf(wire.colour()).isEmpty()) {
+        List<BaseColour> own = own(wire.colour());
+        if (!own.isEmpty()) {
+            findings.add(custom(wire, own));
+        } else if (code.functionsOf(wire.colour()).isEmpty()) {
             findings.add(notInCode(wire));
         }
     }
@@ -104,6 +111,29 @@ public final class ColourAudit {
                     .map(right -> contradictsFunction(wire, trace, uses, right))
                     .ifPresent(findings::add);
         }
+    }
+
+    private List<BaseColour> own(WireColour colour) {
+        return Stream.of(colour.body(), Objects.requireNonNullElse(colour.tracer(), ""))
+                .flatMap(letters -> traced.catalogue().findOwnColour(letters).stream())
+                .toList();
+    }
+
+    private Finding custom(Wire wire, List<BaseColour> own) {
+        String which =
+                own.stream()
+                        .map(it -> "%s (%s)".formatted(it.letters(), it.name()))
+                        .collect(Collectors.joining(" and "));
+        return Finding.warning(
+                "colour.custom",
+                Subject.of(ThingKind.WIRE, wire.id()),
+                "Wire %s is %s: %s %s; no published code has %s. Say it in words on the job."
+                        .formatted(
+                                wire.id(),
+                                words(wire.colour()),
+                                which,
+                                own.size() == 1 ? "is this loom's own colour" : "are its own",
+                                own.size() == 1 ? "it" : "them"));
     }
 
     private Finding notInCode(Wire wire) {

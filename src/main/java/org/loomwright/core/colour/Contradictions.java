@@ -39,9 +39,15 @@ final class Contradictions {
         boolean isKnown = trace.role() == Role.RETURN || trace.supply() != Supply.NONE;
         return isKnown
                 && trace.role() != Role.LOOSE
+                && !isOwn(wire.colour().body())
                 && !feeds.agrees(wire.colour(), trace)
                 && code.functionsOf(wire.colour()).stream()
                         .noneMatch(use -> excuses(use, trace, legs(wire)));
+    }
+
+    /** Nothing says what a body that only this loom has is fed from. */
+    private boolean isOwn(String body) {
+        return traced.catalogue().findOwnColour(body).isPresent();
     }
 
     private Set<Leg> legs(Wire wire) {

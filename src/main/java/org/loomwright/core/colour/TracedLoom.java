@@ -31,7 +31,7 @@ public final class TracedLoom {
     private TracedLoom(Loom loom, Tracing tracing, Catalogue catalogue) {
         this.loom = loom;
         this.tracing = tracing;
-        this.catalogue = catalogue;
+        this.catalogue = loom.document().coloured(catalogue);
         this.nets = new Nets(loom);
         for (Wire wire : loom.wires().values()) {
             note(wire.a(), wire);
@@ -65,7 +65,7 @@ public final class TracedLoom {
         return tracing;
     }
 
-    /** @return the tables that it refers to */
+    /** @return the tables that it refers to, with the loom's own colours */
     public Catalogue catalogue() {
         return catalogue;
     }

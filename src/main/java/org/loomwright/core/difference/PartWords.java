@@ -3,6 +3,7 @@ package org.loomwright.core.difference;
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.EarthPolarity;
@@ -78,7 +79,12 @@ final class PartWords {
     }
 
     private void addLoom(Loom loom) {
-        new Fields(ThingKind.LOOM, "").say("name", loom.name()).say("datum", loom.datum());
+        Fields fields =
+                new Fields(ThingKind.LOOM, "").say("name", loom.name()).say("datum", loom.datum());
+        for (CustomColour own : loom.document().customColours()) {
+            fields.say(
+                    "own colour " + own.letters(), "%s (%s)".formatted(own.name(), own.swatch()));
+        }
     }
 
     private void addVehicle(VehicleSheet vehicle) {

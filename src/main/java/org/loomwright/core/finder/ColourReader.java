@@ -50,7 +50,12 @@ final class ColourReader {
 
     ColourReader(Catalogue catalogue) {
         this.catalogue = catalogue;
-        catalogue.colours().forEach(colour -> names.put(colour.name(), colour.letters()));
+        catalogue
+                .coloursWithOwn()
+                .forEach(
+                        colour ->
+                                names.put(
+                                        colour.name().toLowerCase(Locale.ROOT), colour.letters()));
     }
 
     Outcome<SeenColour> read(String text) {
@@ -79,7 +84,7 @@ final class ColourReader {
 
     private String unknownWords(List<String> unread) {
         String known =
-                catalogue.colours().stream()
+                catalogue.coloursWithOwn().stream()
                         .map(colour -> "%s (%s)".formatted(colour.name(), colour.letters()))
                         .collect(Collectors.joining(", "));
         return "'%s' is no colour that can be looked for. Colours are %s; dark, light, faded, unknown and plain help too."
@@ -173,7 +178,7 @@ final class ColourReader {
 
     private List<String> shade(String word) {
         boolean dark = word.equals("dark");
-        return catalogue.colours().stream()
+        return catalogue.coloursWithOwn().stream()
                 .filter(
                         colour ->
                                 dark

@@ -15,7 +15,8 @@ import java.util.stream.IntStream;
 
 /**
  * The one place that proves a document to be a loom: a tree, connected and rooted at its datum, every wire end on an existing
- * point, lengths positive and sane, ids unique, every colour, size, covering and terminal known to the catalogue.
+ * point, lengths positive and sane, ids unique, every colour, size, covering and terminal known to the catalogue; a colour
+ * may also be one that the document declares, if its letters leave every pair readable in one way only.
  *
  * <p>All faults are reported together, each naming the thing, the rule and the place in the document as it was handed in. A
  * document without a segment, or with lists longer than {@link LoomLimits} allows, is refused for that alone. Cost: linear in the size of the
@@ -63,6 +64,8 @@ public final class LoomChecker {
         faults.checkCount(loom, "wires", document.wires().size(), LoomLimits.MOST_WIRES);
         faults.checkCount(
                 loom, "end-to-end checks", document.checks().size(), LoomLimits.MOST_NODES);
+        faults.checkCount(
+                loom, "own colours", document.customColours().size(), LoomLimits.MOST_OWN_COLOURS);
     }
 
     private void checkParts() {
@@ -70,9 +73,11 @@ public final class LoomChecker {
         new VehicleCheck(faults).check(document.vehicle());
         Set<String> nodes = checkNodes();
         checkSegmentIds();
-        new SegmentCheck(faults, catalogue).checkAll(document.segments());
+        Catalogue coloured =
+                new CustomColourCheck(catalogue, faults).check(document.customColours());
+        new SegmentCheck(faults, coloured).checkAll(document.segments());
         new TreeCheck(document, nodes, faults).check();
-        new WiringCheck(document, nodes, catalogue, faults).check();
+        new WiringCheck(document, nodes, coloured, faults).check();
         checkEndToEnds(nodes);
     }
 

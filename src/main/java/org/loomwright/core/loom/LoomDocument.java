@@ -1,5 +1,7 @@
 package org.loomwright.core.loom;
 
+import org.loomwright.core.catalogue.Catalogue;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
@@ -15,6 +17,7 @@ import java.util.function.Function;
  * @param devices things that wires connect to
  * @param wires the wires
  * @param checks end-to-end measurements
+ * @param customColours colours that the loom has and the code does not have
  */
 public record LoomDocument(
         String name,
@@ -24,7 +27,8 @@ public record LoomDocument(
         List<Segment> segments,
         List<Device> devices,
         List<Wire> wires,
-        List<EndToEnd> checks) {
+        List<EndToEnd> checks,
+        List<CustomColour> customColours) {
 
     public LoomDocument {
         nodes = List.copyOf(nodes);
@@ -32,6 +36,39 @@ public record LoomDocument(
         devices = List.copyOf(devices);
         wires = List.copyOf(wires);
         checks = List.copyOf(checks);
+        customColours = List.copyOf(customColours);
+    }
+
+    /** A loom that has no colours but those of the code. */
+    public LoomDocument(
+            String name,
+            VehicleSheet vehicle,
+            String datum,
+            List<Node> nodes,
+            List<Segment> segments,
+            List<Device> devices,
+            List<Wire> wires,
+            List<EndToEnd> checks) {
+        this(name, vehicle, datum, nodes, segments, devices, wires, checks, List.of());
+    }
+
+    /**
+     * @param own the colours that the loom has and the code does not have
+     * @return the same loom with these in the place of those that it had
+     */
+    public LoomDocument withCustomColours(List<CustomColour> own) {
+        return new LoomDocument(name, vehicle, datum, nodes, segments, devices, wires, checks, own);
+    }
+
+    /**
+     * @param printed the tables of the trade
+     * @return the same tables with this loom's own colours beside those of the code
+     * @throws IllegalArgumentException if the colours cannot stand beside them, which the checker tells
+     */
+    public Catalogue coloured(Catalogue printed) {
+        return customColours.isEmpty()
+                ? printed
+                : printed.withOwnColours(customColours.stream().map(CustomColour::basic).toList());
     }
 
     /**
@@ -49,7 +86,8 @@ public record LoomDocument(
                 by(segments.stream().map(LoomDocument::ordered).toList(), Segment::id),
                 by(devices.stream().map(LoomDocument::ordered).toList(), Device::id),
                 by(wires, Wire::id),
-                by(checks, EndToEnd::id));
+                by(checks, EndToEnd::id),
+                by(customColours, CustomColour::letters));
     }
 
     private static Segment ordered(Segment segment) {

@@ -33,6 +33,9 @@ public final class LoomLimits {
     /** Most rows of any list inside a part: openings, points, readings, tracers, remarks. */
     public static final int MOST_ROWS = 200;
 
+    /** Most colours that a loom declares as its own. */
+    public static final int MOST_OWN_COLOURS = 30;
+
     /** Longest id. */
     public static final int LONGEST_ID = 40;
 

@@ -48,7 +48,7 @@ final class WiringCheck {
                 catalogue.hasColour(wire.colour()),
                 "colour-unknown",
                 subject,
-                "Wire %s has colour '%s', which the colour code does not know.",
+                "Wire %s has colour '%s', which neither the colour code nor the loom knows.",
                 wire.id(),
                 wire.colour());
         faults.addUnless(

@@ -24,7 +24,7 @@ import java.util.List;
  * @param preparedOn date of the sheet
  * @param change the stock loom beside the amended one
  * @param amendments what was ordered, in order
- * @param catalogue the tables that the analysis used
+ * @param catalogue the tables that the analysis used; the sheet adds the loom's own colours
  * @param settings the settings that it used
  * @param pictures drawings of the loom
  * @param electrical currents, colours, open questions, and what the customer accepts
@@ -48,6 +48,7 @@ public record JobSheet(
 
     public JobSheet {
         amendments = List.copyOf(amendments);
+        catalogue = change.after().loom().document().coloured(catalogue);
         if (workOrderNumber.isBlank()) {
             throw new IllegalArgumentException("a job sheet needs the number of its work order");
         }

@@ -34,11 +34,12 @@ public record SheetPictures(@Nullable Scene loom, List<BranchPicture> branches) 
      * @return the amended loom, drawn as large as the sheet's largest paper allows, and the branches that change
      */
     public static SheetPictures of(ChangeAnalysis change, Catalogue catalogue, String footer) {
+        Catalogue coloured = change.after().loom().document().coloured(catalogue);
         String title = change.after().loom().name() + ", with the additions";
         List<BranchPicture> branches = new ArrayList<>();
         for (SegmentChange segment : change.segments()) {
             if (segment.isChanged()) {
-                Scene cut = CrossSectionDrawing.of(segment, catalogue);
+                Scene cut = CrossSectionDrawing.of(segment, coloured);
                 branches.add(new BranchPicture(segment.segment(), cut));
             }
         }

@@ -1,6 +1,7 @@
 package org.loomwright.store.content;
 
 import org.loomwright.app.LoomContent;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.Hand;
@@ -41,7 +42,8 @@ final class ContentReader {
                         segments.read(contentId),
                         wiring.readDevices(contentId),
                         wiring.readWires(contentId),
-                        readChecks(contentId));
+                        readChecks(contentId),
+                        readColours(contentId));
         return new LoomContent(head.hash(), document.ordered());
     }
 
@@ -107,6 +109,18 @@ final class ContentReader {
                                         row.getString("from_node"),
                                         row.getString("to_node"),
                                         Length.ofMicrometres(row.getLong("measured_um"))))
+                .list();
+    }
+
+    private List<CustomColour> readColours(long contentId) {
+        return jdbc.sql("select letters, name, swatch from custom_colour where content_id = ?")
+                .param(contentId)
+                .query(
+                        (row, number) ->
+                                new CustomColour(
+                                        row.getString("letters"),
+                                        row.getString("name"),
+                                        row.getString("swatch")))
                 .list();
     }
 }

@@ -4,6 +4,7 @@ import static org.loomwright.store.content.Column.numbers;
 import static org.loomwright.store.content.Column.texts;
 
 import org.loomwright.app.LoomContent;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.EndToEnd;
 import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
@@ -40,6 +41,7 @@ final class ContentWriter {
                     segments.write(contentId, document.segments());
                     wiring.write(contentId, document);
                     writeChecks(contentId, document.checks());
+                    writeColours(contentId, document.customColours());
                 });
         return key;
     }
@@ -107,6 +109,20 @@ final class ContentWriter {
                 .param(texts(checks, EndToEnd::from))
                 .param(texts(checks, EndToEnd::to))
                 .param(numbers(checks, check -> check.measured().micrometres()))
+                .update();
+    }
+
+    private void writeColours(long contentId, List<CustomColour> colours) {
+        jdbc.sql(
+                        """
+                        insert into custom_colour (content_id, letters, name, swatch)
+                        select ?, part.*
+                        from unnest(?::text[], ?::text[], ?::text[]) as part
+                        """)
+                .param(contentId)
+                .param(texts(colours, CustomColour::letters))
+                .param(texts(colours, CustomColour::name))
+                .param(texts(colours, CustomColour::swatch))
                 .update();
     }
 }

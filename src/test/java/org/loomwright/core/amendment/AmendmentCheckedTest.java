@@ -77,7 +77,7 @@ class AmendmentCheckedTest extends AmendmentRefusals {
                         "amendment.length-negative | /amendments/6/device/points/0 | Amendment A7:"
                                 + " The tail of point D9/1 is -1 mm; it must not be negative.",
                         "amendment.colour-unknown | /amendments/1/colour | Amendment A2: Wire W9"
-                                + " has colour 'T', which the colour code does not know.",
+                            + " has colour 'T', which neither the colour code nor the loom knows.",
                         "amendment.size-unknown | /amendments/1/size | Amendment A2: Wire W9 has"
                                 + " conductor size '1/1', which the catalogue does not know.",
                         "amendment.terminal-unknown | /amendments/2/terminal | Amendment A3: End B"

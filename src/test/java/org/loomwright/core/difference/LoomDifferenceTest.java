@@ -16,6 +16,7 @@ import org.loomwright.core.difference.LoomDifference.Entry;
 import org.loomwright.core.difference.LoomDifference.FieldChange;
 import org.loomwright.core.finding.Subject;
 import org.loomwright.core.finding.ThingKind;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.Departure;
 import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
@@ -250,6 +251,14 @@ class LoomDifferenceTest {
                                 + " was none",
                         "node N5 changed: name lamp, was node N5",
                         "check C1 removed: from node N1; to node N6; measured 2150 mm");
+    }
+
+    @Test
+    void coloursOfTheLoomAreTold() {
+        CustomColour gold = new CustomColour("XD", "gold", "#c9a227");
+        LoomDocument document = sketch().document();
+        lines(loom(document.withCustomColours(List.of(gold))))
+                .containsExactly("loom changed: own colour XD gold (#c9a227), was none");
     }
 
     @Test

@@ -13,12 +13,17 @@ import org.loomwright.core.electrical.simulation.Simulation;
 import org.loomwright.core.electrical.tracing.Tracing;
 import org.loomwright.core.finding.Finding;
 import org.loomwright.core.finding.Outcome.Rejected;
+import org.loomwright.core.loom.CustomColour;
+import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.LoomChecker;
+import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.quantity.Length;
 import org.loomwright.exchange.ColourFiles;
 import org.loomwright.exchange.ElectricalFiles;
 import org.loomwright.solver.SparseCholesky;
 import org.loomwright.testing.DemoLooms;
+import org.loomwright.testing.LoomSketch;
 import org.loomwright.testing.TestCatalogue;
 
 import java.util.List;
@@ -216,5 +221,28 @@ class WireFinderTest {
         assertThat(found.passedOver()).isPositive();
         assertThat(found.wires().get(WireFinder.MOST_MEASURED).expected()).isEmpty();
         assertThat(found.wires().getFirst().expected()).isNotEmpty();
+    }
+
+    @Test
+    void aColourOfTheLoomIsFoundByNameAndLetters() {
+        LoomDocument document =
+                new LoomSketch("N1")
+                        .segment("S1", "N1", "N2", 600)
+                        .device("D1", DeviceKind.LAMP, "N1")
+                        .device("D2", DeviceKind.SWITCH, "N2")
+                        .wire("W1", "GXD", "D1/1", "D2/1")
+                        .document()
+                        .withCustomColours(List.of(new CustomColour("XD", "Gold", "#c9a227")));
+        Loom loom =
+                LoomChecker.check(document, TestCatalogue.get())
+                        .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
+        WireFinder finder = new WireFinder(traced(loom), CODE, simulation(loom));
+        for (String seen : List.of("green with gold", "GXD", "gxd")) {
+            FoundWires found =
+                    finder.find(Sighting.of(seen))
+                            .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
+            assertThat(found.wires()).extracting(FoundWire::score).containsExactly(100);
+            assertThat(found.wires().getFirst().colour()).isEqualTo("GXD (green with Gold tracer)");
+        }
     }
 }

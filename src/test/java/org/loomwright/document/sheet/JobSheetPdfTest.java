@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 import org.loomwright.core.analysis.SegmentChange;
+import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.routing.CutLength;
 import org.loomwright.document.pdf.PdfPages;
+import org.loomwright.document.scene.Shape;
+import org.loomwright.document.scene.Shape.Ink;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.WireChange;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.testing.TestCatalogue;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
 import org.openpdf.text.pdf.PdfObject;
@@ -198,6 +202,26 @@ class JobSheetPdfTest {
                 .filteredOn(page -> page.matches(".*X\\d\\d\\d fog lamps.*"))
                 .hasSizeGreaterThan(15)
                 .allMatch(page -> page.contains("Wire Circuit"));
+    }
+
+    @Test
+    void aColourThatOnlyTheLoomHasIsPrintedWithItsNameAndSwatch() {
+        JobSheet sheet = TestJobs.goldTracer();
+
+        assertThat(String.join(" ", PdfPages.texts(JobSheetPdf.write(sheet))))
+                .contains("GXD", "green with gold");
+        assertThat(Type.swatch(WireColour.parse("GXD"), sheet.catalogue()).tracer())
+                .isEqualTo(new Ink("#c9a227"));
+        assertThat(SheetPictures.of(sheet.change(), TestCatalogue.get(), "").branches())
+                .isNotEmpty()
+                .allSatisfy(
+                        branch ->
+                                assertThat(branch.scene().shapes())
+                                        .anyMatch(
+                                                shape ->
+                                                        shape instanceof Shape.Area area
+                                                                && new Ink("#c9a227")
+                                                                        .equals(area.fill())));
     }
 
     @Test

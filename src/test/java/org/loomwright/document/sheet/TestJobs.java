@@ -15,8 +15,11 @@ import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.geometry.Point;
 import org.loomwright.core.loom.Condition;
+import org.loomwright.core.loom.CustomColour;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.LoomChecker;
+import org.loomwright.core.loom.LoomDocument;
 import org.loomwright.core.loom.Node;
 import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.Wire;
@@ -83,6 +86,22 @@ final class TestJobs {
             amendments.add(new Amendment.AddWire("A%03d".formatted(i), circuit, wire));
         }
         return job(before, sketch.loom(), Map.of(), amendments);
+    }
+
+    /** A job with one new wire, green with a tracer in a colour that only the loom has. */
+    static JobSheet goldTracer() {
+        List<CustomColour> own = List.of(new CustomColour("XD", "gold", "#c9a227"));
+        Wire wire = LoomSketch.plainWire("X001", "GXD", "F1/1", "L1/1");
+        return job(
+                proven(TestLooms.frontSketch().document().withCustomColours(own)),
+                proven(TestLooms.frontSketch().wire(wire).document().withCustomColours(own)),
+                Map.of(),
+                List.of(new Amendment.AddWire("A001", "fog lamps", wire)));
+    }
+
+    private static Loom proven(LoomDocument document) {
+        return LoomChecker.check(document, TestCatalogue.get())
+                .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
     }
 
     static JobSheet job(
