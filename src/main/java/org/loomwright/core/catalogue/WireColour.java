@@ -55,9 +55,7 @@ public record WireColour(String body, @Nullable String tracer) implements Compar
         Matcher matcher = LETTERS.matcher(letters);
         if (!matcher.matches()) {
             throw new IllegalArgumentException(
-                    "a colour is one or two basic colours, body and tracer, was '"
-                            + letters
-                            + "'");
+                    "a colour is one or two basic colours, body and tracer, was '" + letters + "'");
         }
         return new WireColour(matcher.group(1), matcher.group(2));
     }

@@ -13,6 +13,7 @@ import org.loomwright.document.scene.Shape.Ink;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.WireChange;
 import org.loomwright.document.sheet.content.WireWork;
+import org.loomwright.document.sheet.style.Type;
 import org.loomwright.testing.TestCatalogue;
 import org.openpdf.text.pdf.PdfDictionary;
 import org.openpdf.text.pdf.PdfName;
