@@ -175,15 +175,17 @@ public class Revisions {
     }
 
     /**
-     * Calculates the electrical side of a revision again, with the cheapest changes, and makes sure that the figures are the frozen ones.
+     * Calculates the electrical side of a revision again and makes sure that the figures are the frozen ones.
      *
      * @param revision a stored revision
      * @param amended what {@link #compute} gave for it
+     * @param changes whether to look for the cheapest changes, which are no part of the frozen figures
      * @return its electrical side
      * @throws FiguresChangedException if the figures are not the frozen ones
      */
-    public ElectricalReport electrics(StoredRevision revision, Analyses.Amended amended) {
-        ElectricalReport report = electrics.report(wired(amended), Changes.SOUGHT);
+    public ElectricalReport electrics(
+            StoredRevision revision, Analyses.Amended amended, Changes changes) {
+        ElectricalReport report = electrics.report(wired(amended), changes);
         JsonNode frozen = readBack(StrictJson.parse(bytes(revision))).get(RevisionWriter.ELECTRICS);
         if (!ElectricalReportWriter.haveSameFigures(frozen, ElectricalReportWriter.write(report))) {
             throw new FiguresChangedException(revision.hash());

@@ -3,8 +3,10 @@ package org.loomwright.document.sheet;
 import org.loomwright.core.amendment.AmendedLoom;
 import org.loomwright.core.amendment.Amendment;
 import org.loomwright.core.amendment.Amendments;
+import org.loomwright.core.finding.AcceptedFinding;
 import org.loomwright.core.loom.Loom;
 import org.loomwright.core.loom.LoomChecker;
+import org.loomwright.exchange.AcceptedJson;
 import org.loomwright.exchange.AmendmentReader;
 import org.loomwright.exchange.LoomReader;
 import org.loomwright.exchange.StrictJson;
@@ -35,7 +37,16 @@ final class DemoJob {
         AmendedLoom amended =
                 Amendments.apply(stock, amendments, TestCatalogue.get())
                         .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
-        return TestJobs.job(stock, amended, amended.recordedSegments(stock), amendments);
+        return TestJobs.accepting(
+                TestJobs.job(stock, amended, amended.recordedSegments(stock), amendments),
+                accepted());
+    }
+
+    /** What the owner accepts. */
+    static List<AcceptedFinding> accepted() {
+        return AcceptedJson.read(
+                        json("averley-saloon-additions.json").required("accepted"), "/accepted")
+                .orElseThrow(reasons -> new IllegalStateException(reasons.toString()));
     }
 
     /** The same with its drawings. */

@@ -158,13 +158,15 @@ final class TestJobs {
     /** The same job with findings that the customer accepts. */
     static JobSheet accepting(JobSheet sheet, List<AcceptedFinding> accepted) {
         ElectricalSide side = sheet.electrical();
-        return changed(
+        return with(
                 sheet,
-                sheet.revisionHash(),
-                sheet.dueDate(),
-                sheet.pictures(),
                 new ElectricalSide(
                         side.basis(), side.report(), side.colours(), side.open(), accepted));
+    }
+
+    /** The same job with another electrical side. */
+    static JobSheet with(JobSheet sheet, ElectricalSide side) {
+        return changed(sheet, sheet.revisionHash(), sheet.dueDate(), sheet.pictures(), side);
     }
 
     /** The same job under another revision. */

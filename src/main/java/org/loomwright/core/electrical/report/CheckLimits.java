@@ -157,10 +157,12 @@ public final class CheckLimits {
     }
 
     private static String words(Set<String> services) {
-        return services.stream()
-                .sorted()
-                .map(code -> code.replace('-', ' '))
-                .collect(Collectors.joining(", "));
+        return services.isEmpty()
+                ? "none"
+                : services.stream()
+                        .sorted()
+                        .map(code -> code.replace('-', ' '))
+                        .collect(Collectors.joining(", "));
     }
 
     private static String percent(Ratio share) {

@@ -3,7 +3,6 @@ package org.loomwright.document.sheet.electrical;
 import org.jspecify.annotations.Nullable;
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.catalogue.Catalogue;
-import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.core.colour.ColourClash;
 import org.loomwright.core.colour.ColourProposal;
@@ -19,7 +18,6 @@ import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.Acceptance;
 import org.loomwright.document.sheet.content.Places;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.style.Part;
 import org.loomwright.document.sheet.style.Type;
 
@@ -76,10 +74,12 @@ public final class ColoursSection {
         Table table =
                 new Table(
                         List.of(
-                                Column.words("Wires", 92),
-                                Column.words("Ordered colour", 90),
-                                Column.words("The rule that leads to it", 150),
-                                Column.words("Where it comes from", 78),
+                                Column.words("Wires", 90),
+                                Column.words("Ordered colour", 86),
+                                Column.words("The rule that leads to it", 146),
+                                Column.words("", 6),
+                                Column.words("Where it comes from", 80),
+                                Column.words("", 6),
                                 Column.words("Against the code", 88)));
         alike.forEach((judged, ids) -> added(table, judged, ids));
         flow.table(table);
@@ -114,7 +114,9 @@ public final class ColoursSection {
                 Type.strong(String.join(", ", wires)),
                 Type.colour(judged.colour(), catalogue),
                 Type.words(choice == null ? "nothing leads to a colour" : choice.reason()),
-                choice == null ? Type.words("–") : source(choice.provenance()),
+                Cell.empty(),
+                Type.source(choice == null ? null : choice.provenance()),
+                Cell.empty(),
                 verdict(judged));
     }
 
@@ -125,11 +127,6 @@ public final class ColoursSection {
                 .filter(one -> proposal.isRight(wire.colour()))
                 .findFirst()
                 .orElse(proposal.best());
-    }
-
-    private static Cell source(Provenance provenance) {
-        boolean recalled = Sources.isFromMemory(provenance);
-        return Cell.of(Sources.words(provenance), recalled ? Type.STRONG : Type.CELL);
     }
 
     private Cell verdict(Judged judged) {

@@ -2,23 +2,16 @@ package org.loomwright.document.sheet.electrical;
 
 import org.loomwright.core.analysis.ChangeAnalysis;
 import org.loomwright.core.catalogue.ConductorSize;
-import org.loomwright.core.electrical.charging.ChargingBalance;
-import org.loomwright.core.electrical.report.ElectricalReport;
-import org.loomwright.core.electrical.report.ScenarioFigures;
 import org.loomwright.core.electrical.report.WireFigures;
-import org.loomwright.core.electrical.simulation.Scenario.Engine;
 import org.loomwright.core.loom.Wire;
-import org.loomwright.core.quantity.Current;
 import org.loomwright.document.pdf.Cell;
 import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.Figures;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.style.Part;
 import org.loomwright.document.sheet.style.Type;
 
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -49,79 +42,14 @@ public final class ElectricalSection {
     public void set(Flow flow) {
         flow.section(Part.ELECTRICAL.title());
         flow.text(
-                "Calculated from the frozen loom when this sheet was made; other than lengths and"
-                        + " diameters, these figures are not frozen with the revision. Loads count"
-                        + " as resistors, contacts and earths as resistances from memory. Estimates"
+                "Frozen with the revision, and calculated again for this sheet with the same"
+                        + " figures. Loads count as resistors, contacts and earths as resistances"
+                        + " from memory. Estimates"
                         + " for planning: measure before anything is trusted.");
-        states(flow);
+        new StatesTable(side).set(flow);
         new FuseTable(change.after().loom(), side).set(flow);
         heaviest(flow);
         new FindingTables(side).set(flow);
-    }
-
-    private void states(Flow flow) {
-        flow.heading("States of the vehicle: what is drawn, what the generator can give");
-        ElectricalReport report = side.report();
-        if (report.scenarios().isEmpty()) {
-            flow.text("This loom can be in none of the states that are looked at.");
-            return;
-        }
-        Table table =
-                new Table(
-                        List.of(
-                                Column.words("State", 120),
-                                Column.words("Engine", 43),
-                                Column.figures("Drawn at\nmost, stock\nA", 49),
-                                Column.figures("Drawn at\nmost, new\nA", 49),
-                                Column.figures("Average,\nstock\nA", 44),
-                                Column.figures("Average,\nnew\nA", 44),
-                                Column.figures("Generator\ncan give\nA", 47),
-                                Column.figures("Balance,\nnew\nA", 44),
-                                Column.figures("Flat\nafter\nh", 34)));
-        report.scenarios().forEach(state -> state(table, state));
-        flow.table(table);
-        flow.note(
-                "Stock is the loom as recorded, new with the additions. The average counts what"
-                    + " works now and then by its share of the time. A balance of 1 A is 1 Ah an"
-                    + " hour; flat: a full battery, used as the limits at the end of this sheet"
-                    + " say. “–”: not in that state, or not emptied.");
-        flow.text(day(report.ampereHoursPerDay()), Type.TEXT_STRONG, 0);
-    }
-
-    private static void state(Table table, ScenarioFigures state) {
-        ChargingBalance now = state.charging();
-        ChargingBalance before = state.recordedCharging();
-        Current drawnBefore = state.recordedDrawn();
-        BigDecimal hours = now.hoursToFlat();
-        table.row(
-                Type.strong(state.scenario().name()),
-                Type.words(words(now.engine())),
-                Type.figure(drawnBefore == null ? "–" : Figures.tenthsA(drawnBefore)),
-                Type.figure(Figures.tenthsA(state.drawn())),
-                Type.figure(before == null ? "–" : Figures.tenthsA(before.drawn())),
-                Type.figure(Figures.tenthsA(now.drawn())),
-                Type.figure(Figures.tenthsA(now.output())),
-                now.isNegative()
-                        ? Type.strongFigure(Figures.tenthsA(now.balance()))
-                        : Type.figure(Figures.tenthsA(now.balance())),
-                Type.figure(hours == null ? "–" : hours.toPlainString()));
-    }
-
-    private static String words(Engine engine) {
-        return switch (engine) {
-            case OFF -> "off";
-            case IDLE -> "at idle";
-            case AT_SPEED -> "at speed";
-        };
-    }
-
-    private static String day(BigDecimal ampereHours) {
-        return "Balance of a winter day with the additions: %s Ah. %s How the day is divided among the states is this program's own choice, from memory."
-                .formatted(
-                        Figures.signed(ampereHours),
-                        ampereHours.signum() < 0
-                                ? "The battery gives more than it gets."
-                                : "The battery gets no less than it gives.");
     }
 
     private void heaviest(Flow flow) {
@@ -176,7 +104,6 @@ public final class ElectricalSection {
                         (double) PERCENT
                                 * figures.current().milliamperes()
                                 / size.rating().milliamperes());
-        boolean recalled = Sources.isFromMemory(size.ratingProvenance());
         table.row(
                 Type.strong(wire.id()),
                 Type.words(wire.size()),
@@ -185,8 +112,6 @@ public final class ElectricalSection {
                 Type.figure(Figures.signed(size.rating().toAmperes())),
                 Type.figure(Long.toString(share)),
                 Cell.empty(),
-                Cell.of(
-                        Sources.words(size.ratingProvenance()),
-                        recalled ? Type.STRONG : Type.CELL));
+                Type.source(size.ratingProvenance()));
     }
 }

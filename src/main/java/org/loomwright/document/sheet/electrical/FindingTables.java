@@ -1,6 +1,5 @@
 package org.loomwright.document.sheet.electrical;
 
-import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.electrical.check.ElectricalFinding;
 import org.loomwright.core.electrical.check.current.CheckedFinding;
@@ -13,7 +12,6 @@ import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.Acceptance;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.RuleWords;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.content.Tally;
 import org.loomwright.document.sheet.style.Part;
 import org.loomwright.document.sheet.style.Type;
@@ -81,7 +79,7 @@ final class FindingTables {
                 text(one),
                 figures(one),
                 Cell.empty(),
-                source(one.source()));
+                Type.source(one.source()));
     }
 
     private Cell text(ElectricalFinding one) {
@@ -103,14 +101,6 @@ final class FindingTables {
                 ? cell.then("no limit", Type.SMALL)
                 : cell.then(Figures.words(one.limit()), Type.CELL)
                         .then(one.margin().map(Figures::words).orElse(""), Type.CELL);
-    }
-
-    private static Cell source(@Nullable Provenance source) {
-        return source == null
-                ? Type.words("–")
-                : Cell.of(
-                        Sources.words(source),
-                        Sources.isFromMemory(source) ? Type.STRONG : Type.CELL);
     }
 
     private void notes(Flow flow, List<ElectricalFinding> notes) {
@@ -186,12 +176,9 @@ final class FindingTables {
         if (sources.isEmpty()) {
             return Type.words("–");
         }
-        Cell cell = source(sources.getFirst());
-        for (Provenance more : sources.subList(1, sources.size())) {
-            cell =
-                    cell.then(
-                            Sources.words(more),
-                            Sources.isFromMemory(more) ? Type.STRONG : Type.CELL);
+        Cell cell = Cell.empty();
+        for (Provenance source : sources) {
+            cell = cell.then(source.inWords(), Type.isRecalled(source) ? Type.STRONG : Type.CELL);
         }
         return cell;
     }

@@ -11,7 +11,6 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.Figures;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.style.Type;
 
 import java.util.List;
@@ -66,7 +65,7 @@ final class FuseTable {
                 Type.figure(
                         rating.map(it -> Figures.signed(it.continuous().toAmperes())).orElse("–")),
                 Cell.empty(),
-                rating.map(FuseTable::source).orElseGet(() -> Type.words("–")),
+                Type.source(rating.map(FuseRating::provenance).orElse(null)),
                 Type.words(names(loss.dark())));
     }
 
@@ -84,11 +83,6 @@ final class FuseTable {
         return fitted == null
                 ? Optional.empty()
                 : side.basis().tables().findFuse(fitted.style(), fitted.marked());
-    }
-
-    private static Cell source(FuseRating rating) {
-        boolean recalled = Sources.isFromMemory(rating.provenance());
-        return Cell.of(Sources.words(rating.provenance()), recalled ? Type.STRONG : Type.CELL);
     }
 
     private String names(Set<String> devices) {

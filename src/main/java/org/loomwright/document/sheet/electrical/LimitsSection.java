@@ -11,7 +11,6 @@ import org.loomwright.document.pdf.Flow;
 import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.pdf.TextStyle;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.style.Part;
 import org.loomwright.document.sheet.style.Type;
 
@@ -37,8 +36,7 @@ public final class LimitsSection {
     /** Sets the section. */
     public void set(Flow flow) {
         List<CheckLimit> limits = CheckLimits.of(side.basis());
-        long recalled =
-                limits.stream().filter(one -> Sources.isFromMemory(one.provenance())).count();
+        long recalled = limits.stream().filter(one -> Type.isRecalled(one.provenance())).count();
         flow.section(Part.LIMITS.title());
         flow.text(
                 "%d of these %d limits are from memory and stand out; nothing was read for them, and each may be wrong. Short keys are those of the list of sources that comes with the program."
@@ -46,10 +44,10 @@ public final class LimitsSection {
         Table table =
                 new Table(
                         List.of(
-                                Column.words("Check", 164),
-                                Column.words("Limit", 150),
-                                Column.words("Status", 56),
-                                Column.words("Source", 128)));
+                                Column.words("Check", 160),
+                                Column.words("Limit", 152),
+                                Column.words("Status", 62),
+                                Column.words("Source", 126)));
         merged(limits).forEach(limit -> row(table, limit));
         flow.table(table);
         ratings(flow);
@@ -74,7 +72,7 @@ public final class LimitsSection {
     }
 
     private static void row(Table table, CheckLimit limit) {
-        TextStyle style = Sources.isFromMemory(limit.provenance()) ? Type.STRONG : Type.CELL;
+        TextStyle style = Type.isRecalled(limit.provenance()) ? Type.STRONG : Type.CELL;
         String status = limit.provenance().status().words();
         String source = limit.provenance().source();
         table.row(
@@ -92,7 +90,7 @@ public final class LimitsSection {
                         .distinct()
                         .sorted()
                         .map(catalogue::getSize)
-                        .filter(size -> Sources.isFromMemory(size.ratingProvenance()))
+                        .filter(size -> Type.isRecalled(size.ratingProvenance()))
                         .map(LimitsSection::words)
                         .collect(Collectors.joining(", "));
         flow.text(

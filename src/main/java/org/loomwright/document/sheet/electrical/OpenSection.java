@@ -1,6 +1,5 @@
 package org.loomwright.document.sheet.electrical;
 
-import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.open.NeededFor;
 import org.loomwright.core.open.OpenPoint;
 import org.loomwright.core.open.OpenReport;
@@ -10,7 +9,6 @@ import org.loomwright.document.pdf.Table;
 import org.loomwright.document.pdf.Table.Column;
 import org.loomwright.document.sheet.content.Figures;
 import org.loomwright.document.sheet.content.RuleWords;
-import org.loomwright.document.sheet.content.Sources;
 import org.loomwright.document.sheet.style.Part;
 import org.loomwright.document.sheet.style.Type;
 
@@ -56,7 +54,8 @@ public final class OpenSection {
                                 Column.figures("Weight", 36),
                                 Column.words("", 8),
                                 Column.words("Needed for", 56),
-                                Column.words("What is not said", 180),
+                                Column.words("What is not said", 176),
+                                Column.words("", 6),
                                 Column.words("What to ask", 150),
                                 Column.words("Why it is expected", 68)));
         points.stream().limit(HEAVIEST).forEach(point -> row(table, point));
@@ -72,6 +71,7 @@ public final class OpenSection {
                 Cell.empty(),
                 Type.words(words(point.neededFor())),
                 Type.words(point.text()),
+                Cell.empty(),
                 Type.strong(point.question()),
                 basis(point));
     }
@@ -85,17 +85,15 @@ public final class OpenSection {
     }
 
     private static Cell basis(OpenPoint point) {
-        Provenance basis = point.basis();
-        if (basis == null) {
-            return Type.words("by the work itself");
-        }
-        return Cell.of(Sources.words(basis), Sources.isFromMemory(basis) ? Type.STRONG : Type.CELL);
+        return point.basis() == null
+                ? Type.words("by the work itself")
+                : Type.source(point.basis());
     }
 
     private static String rest(List<OpenPoint> rest) {
         Map<String, Integer> byRule = new LinkedHashMap<>();
         rest.forEach(point -> byRule.merge(RuleWords.of(point.code()), 1, Integer::sum));
-        return "%s, lighter or as heavy: %s."
+        return "%s, none of them heavier: %s."
                 .formatted(
                         Figures.count(
                                 rest.size(),

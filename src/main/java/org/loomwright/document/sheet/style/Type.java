@@ -1,7 +1,10 @@
 package org.loomwright.document.sheet.style;
 
+import org.jspecify.annotations.Nullable;
 import org.loomwright.core.catalogue.BaseColour;
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.catalogue.Provenance;
+import org.loomwright.core.catalogue.Provenance.Status;
 import org.loomwright.core.catalogue.WireColour;
 import org.loomwright.document.pdf.Cell;
 import org.loomwright.document.pdf.Cell.Swatch;
@@ -50,6 +53,18 @@ public final class Type {
     /** @return a figure that stands out */
     public static Cell strongFigure(String text) {
         return Cell.figure(text, STRONG);
+    }
+
+    /** @return where a figure comes from; what is from memory stands out */
+    public static Cell source(@Nullable Provenance source) {
+        return source == null
+                ? words("–")
+                : Cell.of(source.inWords(), isRecalled(source) ? STRONG : CELL);
+    }
+
+    /** @return whether nothing was read for a figure, so that it must stand out */
+    public static boolean isRecalled(Provenance source) {
+        return source.status() == Status.MEMORY;
     }
 
     /** @return letters beside a swatch, with the colour in words below */

@@ -1,3 +1,4 @@
+/** Tests of the report that gathers every electrical check. */
 @NullMarked
 package org.loomwright.core.electrical.report;
 
