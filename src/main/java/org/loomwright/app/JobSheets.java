@@ -1,6 +1,7 @@
 package org.loomwright.app;
 
 import org.loomwright.core.catalogue.Catalogue;
+import org.loomwright.core.electrical.report.ElectricalReports.Changes;
 import org.loomwright.document.sheet.JobSheet;
 import org.loomwright.document.sheet.JobSheetPdf;
 import org.loomwright.document.sheet.SheetPictures;

@@ -224,7 +224,11 @@ final class SummarySection {
                         Tally.of(electrical, sheet.electrical().acceptance()),
                         Part.COLOURS.reference(),
                         Figures.count(
-                                colours.differing().size(),
+                                (int)
+                                        colours.differing().stream()
+                                                .map(Finding::subject)
+                                                .distinct()
+                                                .count(),
                                 "new wire differs from the code",
                                 "new wires differ from the code"),
                         Figures.count(

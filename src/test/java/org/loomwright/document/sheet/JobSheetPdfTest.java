@@ -210,7 +210,8 @@ class JobSheetPdfTest {
         JobSheet sheet = TestJobs.goldTracer();
 
         assertThat(String.join(" ", PdfPages.texts(JobSheetPdf.write(sheet))))
-                .contains("GXD", "green with gold");
+                .contains("GXD", "green with gold", "IN NO LIST: say it in words")
+                .doesNotContain("green with XD");
         assertThat(Type.swatch(WireColour.parse("GXD"), sheet.catalogue()).tracer())
                 .isEqualTo(new Ink("#c9a227"));
         assertThat(SheetPictures.of(sheet.change(), TestCatalogue.get(), "").branches())

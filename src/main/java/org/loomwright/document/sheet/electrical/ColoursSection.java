@@ -45,7 +45,7 @@ public final class ColoursSection {
     public ColoursSection(ChangeAnalysis change, ElectricalSide side) {
         this.change = change;
         this.side = side;
-        this.catalogue = side.basis().catalogue();
+        this.catalogue = change.after().loom().document().coloured(side.basis().catalogue());
         this.acceptance = side.acceptance();
     }
 
@@ -90,22 +90,33 @@ public final class ColoursSection {
             WireColour colour,
             @Nullable Choice choice,
             @Nullable WireColour better,
-            boolean isAccepted) {}
+            boolean isAccepted,
+            boolean isInNoList) {}
 
     private Judged judged(Wire wire) {
         ColourProposal proposal = side.colours().proposals().get(wire.id());
         if (proposal == null) {
-            return new Judged(wire.colour(), null, null, false);
+            return new Judged(wire.colour(), null, null, false, isInNoList(wire));
         }
-        Optional<Finding> differs =
-                side.colours().differing().stream()
-                        .filter(finding -> finding.subject().id().equals(wire.id()))
-                        .findFirst();
+        Optional<Finding> differs = said(wire, "colour.new-differs");
         return new Judged(
                 wire.colour(),
                 choice(proposal, wire),
                 differs.isPresent() ? proposal.colour() : null,
-                differs.filter(acceptance::covers).isPresent());
+                differs.filter(acceptance::covers).isPresent(),
+                isInNoList(wire));
+    }
+
+    private boolean isInNoList(Wire wire) {
+        return said(wire, "colour.not-in-code").isPresent()
+                || said(wire, "colour.custom").isPresent();
+    }
+
+    private Optional<Finding> said(Wire wire, String rule) {
+        return side.colours().differing().stream()
+                .filter(finding -> finding.code().equals(rule))
+                .filter(finding -> finding.subject().id().equals(wire.id()))
+                .findFirst();
     }
 
     private void added(Table table, Judged judged, List<String> wires) {
@@ -117,7 +128,9 @@ public final class ColoursSection {
                 Cell.empty(),
                 Type.source(choice == null ? null : choice.provenance()),
                 Cell.empty(),
-                verdict(judged));
+                judged.isInNoList()
+                        ? verdict(judged).then("IN NO LIST: say it in words", Type.STRONG)
+                        : verdict(judged));
     }
 
     /** The choice that the wire's own colour is, or the first where it is none. */
@@ -135,7 +148,7 @@ public final class ColoursSection {
             return Type.words("not judged");
         }
         if (better == null) {
-            return Type.words("as the code");
+            return Type.words(judged.isInNoList() ? "as proposed" : "as the code");
         }
         Cell cell =
                 Type.colour(better, catalogue)
