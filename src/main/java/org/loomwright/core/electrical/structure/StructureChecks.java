@@ -15,7 +15,7 @@ import java.util.Map;
  * Everything about a loom that can be wrong before any current flows. For each thing and rule the worst finding only.
  *
  * <p>Rules: {@code electrical.no-feed}, {@code no-return}, {@code floating-end}, {@code wrong-side-of-switch}, {@code no-room}, {@code
- * earth-point-crowded}, {@code polarity}, {@code system-voltage}. Where a device stands for something that is in another loom, its
+ * earth-point-crowded}, {@code terminal-size}, {@code polarity}, {@code system-voltage}. Where a device stands for something that is in another loom, its
  * missing points are not missed; without a battery in the loom feeds are not judged. Cost: a walk for every load. Immutable and
  * thread-safe.
  */
@@ -50,6 +50,7 @@ public final class StructureChecks {
         all.addAll(new FloatingEnds(wiring).findings());
         all.addAll(new SwitchSides(wiring, settings).findings());
         all.addAll(new Room(wiring, settings).findings());
+        all.addAll(new TerminalSizes(wiring).findings());
         all.addAll(new EarthSuits(wiring).findings());
         all.addAll(new VoltageSuits(wiring).findings());
         all.sort(ElectricalFinding.WORST_FIRST);

@@ -67,6 +67,10 @@ final class Wiring {
         return loom;
     }
 
+    Catalogue catalogue() {
+        return catalogue;
+    }
+
     Behaviours behaviours() {
         return behaviours;
     }

@@ -356,13 +356,22 @@ class StructureChecksTest {
 
     @Test
     void theRecordedDemonstrationIsNotAccused() {
-        assertThat(findings(DemoLooms.main(), DemoLooms.main())).isEmpty();
-        assertThat(findings(DemoLooms.engine(), DemoLooms.engine())).isEmpty();
+        for (Loom loom : List.of(DemoLooms.main(), DemoLooms.engine())) {
+            assertThat(findings(loom, loom))
+                    .allMatch(it -> it.finding().severity() == Severity.NOTE)
+                    .allMatch(StructureChecksTest::isOfTerminalSize);
+        }
+    }
+
+    /** What a terminal takes is from memory only, so which wires are named is no matter of this test. */
+    private static boolean isOfTerminalSize(ElectricalFinding found) {
+        return found.finding().code().equals("electrical.terminal-size");
     }
 
     @Test
     void theAdditionsOfTheDemonstrationLeaveOpenOnlyWhichEarthTheSocketNeeds() {
         assertThat(findings(DemoLooms.amended().loom(), DemoLooms.main()))
+                .filteredOn(it -> !isOfTerminalSize(it))
                 .singleElement()
                 .satisfies(
                         it -> {
