@@ -10,8 +10,8 @@ import org.loomwright.document.sheet.content.Acceptance;
 import java.util.List;
 
 /**
- * What a job sheet says about the electrical side. It is calculated when the sheet is made, from the frozen looms; only the
- * accepted findings are frozen themselves.
+ * What a job sheet says about the electrical side. The report holds the frozen figures and what was accepted is frozen itself; colours
+ * and open questions are those of the day on which the sheet is made.
  *
  * @param basis tables and limits that everything rests on
  * @param report currents, charging, fuses and their findings
