@@ -144,9 +144,7 @@ class Problems extends ResponseEntityExceptionHandler {
                         HttpStatus.UNPROCESSABLE_CONTENT,
                         "too-much-work",
                         "Too large to be analysed here");
-        problem.setDetail(
-                "Loom %s has so many different bundles of so many wires that packing them takes minutes. Analyse it in parts, or with packing set to normal."
-                        .formatted(e.loom()));
+        problem.setDetail(e.detail());
         return problem;
     }
 

@@ -93,7 +93,7 @@ public class Analyses {
      */
     public LoomAnalysis analyse(Loom loom, AnalysisSettings settings) {
         if (PackingWork.of(loom, settings.effort()).isTooMuch()) {
-            throw new TooMuchWorkException(loom.name());
+            throw TooMuchWorkException.ofPacking(loom.name());
         }
         return LoomAnalysis.of(loom, settings, catalogue(settings), packer);
     }

@@ -43,6 +43,12 @@ import java.util.stream.Stream;
 @Component
 public class Electrics {
 
+    /** Ten times a large vehicle's loom: some seconds. */
+    static final int MOST_WIRES = 3_000;
+
+    /** Every change is a simulation of its own; from about here on trying them takes seconds. */
+    static final int MOST_WIRES_FOR_CHANGES = 300;
+
     private final ElectricalBasis printed;
     private final ColourCode code;
     private final Expectations expectations;
@@ -103,9 +109,22 @@ public class Electrics {
                 .map(readings -> readings.noting(joined.findings()));
     }
 
-    /** @return everything that is to be said about its electrical side */
+    /**
+     * @param wired a loom
+     * @param changes whether to look for the cheapest changes; with more than {@link #MOST_WIRES_FOR_CHANGES} wires they are left out
+     * @return everything that is to be said about its electrical side
+     * @throws TooMuchWorkException if that takes too long while somebody waits
+     */
     public ElectricalReport report(WiredLoom wired, Changes changes) {
-        return new ElectricalReports(basis(wired)).of(wired.stock(), wired.loom(), changes);
+        int wires = wired.loom().wires().size();
+        if (wires > MOST_WIRES) {
+            throw TooMuchWorkException.ofElectrics(wired.loom().name(), wires, MOST_WIRES);
+        }
+        return new ElectricalReports(basis(wired))
+                .of(
+                        wired.stock(),
+                        wired.loom(),
+                        wires > MOST_WIRES_FOR_CHANGES ? Changes.LEFT_OUT : changes);
     }
 
     /** @return what is to be said about its colours */

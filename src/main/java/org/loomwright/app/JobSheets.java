@@ -17,9 +17,6 @@ import java.util.UUID;
 @Service
 public class JobSheets {
 
-    /** Trying changes takes seconds from about 300 wires on; then remedies stay general and say so. */
-    private static final int MOST_WIRES_FOR_CHANGES = 200;
-
     private final WorkOrders workOrders;
     private final Revisions revisions;
     private final Analyses analyses;
@@ -88,15 +85,9 @@ public class JobSheets {
         WiredLoom wired = Revisions.wired(amended);
         return new ElectricalSide(
                 electrics.basis(wired),
-                revisions.electrics(revision, amended, changes(wired)),
+                revisions.electrics(revision, amended, Changes.SOUGHT),
                 electrics.colours(wired),
                 electrics.open(wired),
                 revisions.accepted(revision));
-    }
-
-    private static Changes changes(WiredLoom wired) {
-        return wired.loom().wires().size() > MOST_WIRES_FOR_CHANGES
-                ? Changes.LEFT_OUT
-                : Changes.SOUGHT;
     }
 }
