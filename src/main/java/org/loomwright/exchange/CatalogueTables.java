@@ -48,6 +48,7 @@ public final class CatalogueTables {
                     "scenarios",
                     "services",
                     "supply-colours",
+                    "terminal-substitutes",
                     "terminal-widths",
                     "terminals",
                     "typical-loads");

@@ -42,7 +42,9 @@ public final class KitFiles {
      * @throws IllegalStateException if the file is missing or a row is wrong, naming file and row
      */
     public static UsualTerminals terminals() {
-        return new UsualTerminals(CatalogueFiles.rows("device-terminals.csv", KitFiles::terminal));
+        return new UsualTerminals(
+                CatalogueFiles.rows("device-terminals.csv", KitFiles::terminal),
+                CatalogueFiles.rows("terminal-substitutes.csv", KitFiles::substitute));
     }
 
     private static UsualTerminals.Row terminal(CSVRecord row) {
@@ -50,6 +52,13 @@ public final class KitFiles {
                 DeviceKind.valueOf(row.get("kind").toUpperCase(Locale.ROOT).replace('-', '_')),
                 row.get("terminal"),
                 row.get("shared"),
+                CatalogueFiles.provenance(row, "status", "source"));
+    }
+
+    private static UsualTerminals.Substitute substitute(CSVRecord row) {
+        return new UsualTerminals.Substitute(
+                row.get("terminal"),
+                row.get("instead"),
                 CatalogueFiles.provenance(row, "status", "source"));
     }
 

@@ -13,6 +13,7 @@ import org.loomwright.core.loom.Side;
 import org.loomwright.core.loom.VehicleSheet;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
+import org.loomwright.core.quantity.CrossSection;
 import org.loomwright.core.quantity.Current;
 import org.loomwright.core.quantity.Voltage;
 
@@ -132,9 +133,13 @@ final class ChangeMaker {
                             new WireEnd(
                                     to.device().id(),
                                     to.point().name(),
-                                    terminals.at(to),
+                                    terminals.at(to, metal(meant.wire())),
                                     meant.wire().end(meant.side()).fitted())));
         }
+    }
+
+    private CrossSection metal(Wire wire) {
+        return draft.bench.catalogue().getSize(wire.size()).metal();
     }
 
     private void renew(ChangePart.Renew renew) {

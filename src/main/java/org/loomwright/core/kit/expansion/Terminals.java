@@ -4,6 +4,7 @@ import org.loomwright.core.kit.DevicePart;
 import org.loomwright.core.kit.DevicePart.PointPart;
 import org.loomwright.core.loom.Wire;
 import org.loomwright.core.loom.WireEnd;
+import org.loomwright.core.quantity.CrossSection;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -24,7 +25,12 @@ final class Terminals {
         this.draft = draft;
     }
 
-    String at(Place place) {
+    /** The terminal there for a wire with that much metal. */
+    String at(Place place, CrossSection conductor) {
+        return draft.bench.terminals().fitting(at(place), conductor, draft.bench.catalogue());
+    }
+
+    private String at(Place place) {
         int before = given.merge(place.id(), 1, Integer::sum) - 1;
         Optional<String> there = commonest(place);
         if (there.isPresent()) {

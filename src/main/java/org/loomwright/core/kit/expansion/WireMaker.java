@@ -158,15 +158,15 @@ final class WireMaker {
                                 draft.recipe.circuit(),
                                 colour,
                                 size.designation(),
-                                end(job.from, job),
-                                end(job.to, job),
+                                end(job.from, job, size),
+                                end(job.to, job, size),
                                 Condition.NEW)));
         tellSize(id, job, size, sizing.derated(size, jobs, job));
         tellColour(id, job, colour);
     }
 
-    private WireEnd end(Place place, Job job) {
-        String terminal = isInside(job.from, job.to) ? SOLDERED : terminals.at(place);
+    private WireEnd end(Place place, Job job, ConductorSize size) {
+        String terminal = isInside(job.from, job.to) ? SOLDERED : terminals.at(place, size.metal());
         return new WireEnd(place.device().id(), place.point().name(), terminal);
     }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.loomwright.core.amendment.Amendment;
+import org.loomwright.core.catalogue.Catalogue;
 import org.loomwright.core.catalogue.Provenance;
 import org.loomwright.core.colour.ColourProposals;
 import org.loomwright.core.colour.TracedLoom;
@@ -26,12 +27,16 @@ import org.loomwright.core.loom.Device;
 import org.loomwright.core.loom.DeviceKind;
 import org.loomwright.core.loom.EarthPolarity;
 import org.loomwright.core.loom.Loom;
+import org.loomwright.core.loom.Side;
+import org.loomwright.core.loom.Wire;
+import org.loomwright.core.quantity.CrossSection;
 import org.loomwright.core.quantity.Temperature;
 import org.loomwright.testing.TestCatalogue;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -70,6 +75,30 @@ class KitsOnDemoTest {
         for (Amendment amendment : plan.amendments()) {
             if (amendment instanceof Amendment.AddWire added) {
                 assertThat(rulesFor(plan, added.wire().id())).contains("size", "colour");
+            }
+        }
+    }
+
+    private static final CrossSection MOST_IN_A_BULLET =
+            Objects.requireNonNull(
+                    TestCatalogue.get().getTerminal("bullet-4.7-large-bore").mostConductor());
+
+    @ParameterizedTest
+    @MethodSource("kits")
+    void everyTerminalTakesItsConductor(String kit) {
+        Catalogue catalogue = TestCatalogue.get();
+        for (Amendment amendment : Kitted.plan(loomFor(kit), kit).amendments()) {
+            if (amendment instanceof Amendment.AddWire(String id, String reason, Wire wire)) {
+                for (Side side : Side.values()) {
+                    String terminal = wire.end(side).terminal();
+                    CrossSection metal = catalogue.getSize(wire.size()).metal();
+                    // No bullet takes more; a snap joint that is there takes nothing but bullets.
+                    boolean isBeyondBullets =
+                            terminal.startsWith("bullet") && metal.compareTo(MOST_IN_A_BULLET) > 0;
+                    assertThat(catalogue.getTerminal(terminal).takes(metal))
+                            .as("%s of %s on %s", terminal, wire.id(), wire.size())
+                            .isEqualTo(!isBeyondBullets);
+                }
             }
         }
     }
