@@ -11,6 +11,7 @@ import org.loomwright.core.finding.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Loads and coils that no current can get to, or that it cannot leave. */
 final class FeedAndReturn {
@@ -42,7 +43,7 @@ final class FeedAndReturn {
             if (hasBattery()) {
                 findings.add(noFeed(load));
             }
-        } else if (!goesOn) {
+        } else if (!goesOn && !excites(load)) {
             findings.add(noReturn(load));
         }
     }
@@ -50,6 +51,23 @@ final class FeedAndReturn {
     private boolean leaves(String node, Optional<Supply> supply) {
         boolean intoDynamo = supply.filter(it -> it == Supply.GENERATOR).isPresent();
         return tracing.reachesBody(node) || intoDynamo;
+    }
+
+    /** The warning lamp of an alternator is its exciter: its current leaves through the field. */
+    private boolean excites(Placed load) {
+        return wiring.elements(Element.FIELD).stream()
+                .flatMap(field -> Stream.of(field.fromNode(), field.toNode()))
+                .anyMatch(node -> isReachedThrough(load, node));
+    }
+
+    private boolean isReachedThrough(Placed load, String node) {
+        return wiring.loom().wires().values().stream()
+                .filter(wire -> wire.a().place().equals(node) || wire.b().place().equals(node))
+                .flatMap(wire -> tracing.get(wire.id()).path().stream())
+                .anyMatch(
+                        passed ->
+                                passed.element() == load.element()
+                                        && passed.device().equals(load.device().id()));
     }
 
     /** Without a battery the loom is part of another one and fed from there. */

@@ -127,6 +127,25 @@ class StructureChecksTest {
     }
 
     @Test
+    void aWarningLampBetweenIgnitionAndAlternatorReturnsThroughItsField() {
+        assertThat(
+                        added(
+                                "no-return",
+                                sketch ->
+                                        sketch.device(lamp("WL", "warning lamp", "IGN", "DYNAMO"))
+                                                .device(
+                                                        Bench.device(
+                                                                "ALT",
+                                                                DeviceKind.ALTERNATOR,
+                                                                null,
+                                                                "B",
+                                                                "IND"))
+                                                .wire("W9", "W", "LIGHT/SIDE", "WL/IGN")
+                                                .wire("W10", "NY", "WL/DYNAMO", "ALT/IND")))
+                .isEmpty();
+    }
+
+    @Test
     void aWarningLampBetweenIgnitionAndDynamoReturnsThroughTheDynamo() {
         assertThat(
                         added(
