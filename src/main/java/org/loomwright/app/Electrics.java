@@ -169,9 +169,11 @@ public class Electrics {
 
     /** @return how far the additions are of the period */
     public PeriodReport period(WiredLoom wired) {
-        ColourReport colours = colours(wired);
-        List<Finding> about = new ArrayList<>(colours.differing());
-        about.addAll(ColourAudit.of(traced(wired.loom()), code, added(wired)));
+        TracedLoom now = traced(wired.loom());
+        List<String> added = added(wired);
+        List<Finding> about =
+                new ArrayList<>(differing(now, new ColourProposals(now, code), added));
+        about.addAll(ColourAudit.of(now, code, added));
         return new PeriodCheck(printed.catalogue(), printed.behaviours(), periodTables)
                 .of(wired.stock(), wired.amended(), about);
     }

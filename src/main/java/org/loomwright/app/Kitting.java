@@ -111,7 +111,8 @@ public class Kitting {
     public Outcome<Asked> ask(UUID specificationId, String kit) {
         StoredSpecification specification = specifications.get(specificationId);
         Loom loom =
-                amended(specification, specifications.wishes(specification).amendments()).loom();
+                amended(stock(specification), specifications.wishes(specification).amendments())
+                        .loom();
         return kits.find(kit).map(recipe -> new Asked(recipe, questions(recipe, loom)));
     }
 
@@ -173,8 +174,8 @@ public class Kitting {
 
     private Outcome<Planned> plan(StoredSpecification specification, Wish wish) {
         Specifications.Wishes wishes = specifications.wishes(specification);
-        Loom stock = analyses.proven(specification.draft().stock().document());
-        AmendedLoom before = amended(specification, wishes.amendments());
+        Loom stock = stock(specification);
+        AmendedLoom before = amended(stock, wishes.amendments());
         return kits.find(wish.kit())
                 .then(
                         recipe ->
@@ -187,9 +188,7 @@ public class Kitting {
                 .map(
                         plan -> {
                             AmendedLoom after =
-                                    amended(
-                                            specification,
-                                            joined(wishes.amendments(), plan.amendments()));
+                                    amended(stock, joined(wishes.amendments(), plan.amendments()));
                             return new Planned(
                                     plan,
                                     added(
@@ -207,8 +206,11 @@ public class Kitting {
         return answers;
     }
 
-    private AmendedLoom amended(StoredSpecification specification, List<Amendment> amendments) {
-        Loom stock = analyses.proven(specification.draft().stock().document());
+    private Loom stock(StoredSpecification specification) {
+        return analyses.proven(specification.draft().stock().document());
+    }
+
+    private AmendedLoom amended(Loom stock, List<Amendment> amendments) {
         return analyses.apply(stock, amendments).orElseThrow(Kitting::broken);
     }
 

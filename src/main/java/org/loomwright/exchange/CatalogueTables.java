@@ -7,10 +7,7 @@ import org.loomwright.core.catalogue.Provenance;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +16,6 @@ import java.util.Optional;
 
 /** The tables under {@code shared/catalogue} as they stand, so that a person can see where each figure comes from. */
 public final class CatalogueTables {
-
-    private static final String FOLDER = "/shared/catalogue/";
 
     /** Every table; a test holds the list against the folder. */
     private static final List<String> NAMES =
@@ -116,12 +111,7 @@ public final class CatalogueTables {
     }
 
     private static List<String> lines(String name) {
-        InputStream stream = CatalogueTables.class.getResourceAsStream(FOLDER + name + ".csv");
-        if (stream == null) {
-            throw new IllegalStateException("the table " + FOLDER + name + ".csv is missing");
-        }
-        try (BufferedReader reader =
-                new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+        try (BufferedReader reader = new BufferedReader(TableSource.PRINTED.open(name + ".csv"))) {
             return reader.lines().toList();
         } catch (IOException e) {
             throw new UncheckedIOException("the table " + name + " cannot be read", e);
