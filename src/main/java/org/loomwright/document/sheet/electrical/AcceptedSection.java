@@ -24,6 +24,9 @@ public final class AcceptedSection {
 
     private static final List<String> NOT_LOOKED_AT = List.of("period.", "kit.");
 
+    /** Title, introduction and a finding in three states, which must not be parted. */
+    private static final double HEAD_WITH_A_TALL_ROW_PT = 270;
+
     private final ChangeAnalysis change;
     private final ElectricalSide side;
 
@@ -38,6 +41,9 @@ public final class AcceptedSection {
 
     /** Sets the section. */
     public void set(Flow flow) {
+        if (!side.accepted().isEmpty()) {
+            flow.makeRoom(HEAD_WITH_A_TALL_ROW_PT);
+        }
         flow.section(Part.ACCEPTED.title());
         if (side.accepted().isEmpty()) {
             flow.text("The customer has accepted no finding.");
